@@ -1,0 +1,1 @@
+"""Reading: YAML with line numbers, editions merged by id, JSON Schema, frozen dataclasses."""

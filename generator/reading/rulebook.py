@@ -1,0 +1,94 @@
+"""The rulebook: everything that rules/ says, typed; what the rest of the generator sees of it."""
+
+from dataclasses import dataclass
+
+from generator.reading.items import Caution, Cite, Evidence, Fact, Item, Message, Source, Term, Unit, Value
+from generator.reading.tables import CalculatorForm, Decision
+
+
+@dataclass(frozen=True)
+class Stage(Item):
+    """A stage of the work: number from 1, its question, and what to look at."""
+
+    number: int
+    title: str
+    question: str
+    intro: str
+    look: str = ""
+
+
+@dataclass(frozen=True)
+class Listing:
+    """What one source's list says of a variety: spur, cane, either."""
+
+    says: str
+    standing: str
+    cites: tuple[Cite, ...]
+
+
+@dataclass(frozen=True)
+class Variety(Item):
+    """A variety: names, use, and what the lists say of it. Their verdicts become the generated table `variety_lists`."""
+
+    name: str
+    use: str
+    synonyms: tuple[str, ...] = ()
+    lists: tuple[Listing, ...] = ()
+    note: str = ""
+
+
+@dataclass(frozen=True)
+class Block(Item):
+    """An invented block for demos and golden plans: facts as an author writes them (`unknown` where it was asked in vain)."""
+
+    name: str
+    note: str
+    facts: dict
+
+
+@dataclass(frozen=True)
+class LedgerEntry(Item):
+    """An entry of ids.yml. state is live, moved or retired; to and reason go with the last two."""
+
+    kind: str
+    since: str
+    state: str = "live"
+    to: str = ""
+    reason: str = ""
+
+
+@dataclass(frozen=True)
+class Edition:
+    """Which edition of the rules this is: the guide's own (`base`) or a local one laid over it."""
+
+    id: str
+    name: str
+    by: str
+
+
+BASE_EDITION = Edition("base", "The guide's own edition", "the guide's authors")
+
+
+@dataclass(frozen=True)
+class Rulebook:
+    """Everything that rules/ says, typed; dictionaries keep the order in which pages and plans show things.
+
+    version is the first 10 hex digits of the sha256 over the merged plain data of all files.
+    """
+
+    facts: dict[str, Fact]
+    values: dict[str, Value]
+    sources: dict[str, Source]
+    evidence: dict[str, Evidence]
+    messages: dict[str, Message]
+    terms: dict[str, Term]
+    cautions: dict[str, Caution]
+    units: dict[str, Unit]
+    decisions: dict[str, Decision]
+    calculators: dict[str, CalculatorForm]
+    stages: dict[str, Stage]
+    varieties: dict[str, Variety]
+    blocks: dict[str, Block]
+    ids: tuple[LedgerEntry, ...]
+    edition: Edition
+    version: str

@@ -1,0 +1,127 @@
+"""Decision tables and the forms of calculators, typed."""
+
+from dataclasses import dataclass
+
+from generator.reading.items import Cite, Item
+
+
+@dataclass(frozen=True)
+class Span:
+    """A stretch of the number line; an end belongs to it where *_in is true. Infinite ends are +-1e300."""
+
+    low: float
+    low_in: bool
+    high: float
+    high_in: bool
+
+
+@dataclass(frozen=True)
+class Cell:
+    """The condition on one fact: disjoint spans in ascending order, and the words as the author wrote them."""
+
+    fact: str
+    spans: tuple[Span, ...]
+    text: str
+    line: int
+
+
+@dataclass(frozen=True)
+class Row:
+    """A row of a decision table; when holds only the facts that it restricts (no cell means any)."""
+
+    id: str
+    when: tuple[Cell, ...]
+    then: str
+    because: str
+    standing: str
+    line: int
+    cites: tuple[Cite, ...] = ()
+    cautions: tuple[str, ...] = ()
+    note: str = ""
+    weight: float = 0.0
+
+
+@dataclass(frozen=True)
+class Outcome:
+    """One outcome of a table. says is a whole sentence; action, target and years serve the main decision."""
+
+    id: str
+    label: str
+    says: str
+    target: str = ""
+    action: str = ""
+    years: str = ""
+
+
+@dataclass(frozen=True)
+class Example:
+    """A worked example: facts as an author writes them, and what must come out."""
+
+    name: str
+    facts: dict
+    expect: dict
+    line: int
+    source: str = ""
+
+
+@dataclass(frozen=True)
+class Gap:
+    """A known gap of a table: the facts as cells, and the reason why no row covers them."""
+
+    when: tuple[Cell, ...]
+    reason: str
+    line: int
+
+
+@dataclass(frozen=True)
+class Decision(Item):
+    """A decision table. gives is the id of the derived fact that its outcome becomes (equal to the table's id)."""
+
+    title: str
+    question: str
+    why: str
+    stage: str
+    policy: str
+    facts: tuple[str, ...]
+    outcomes: tuple[Outcome, ...]
+    rows: tuple[Row, ...]
+    examples: tuple[Example, ...]
+    gaps: tuple[Gap, ...] = ()
+    cautions: tuple[str, ...] = ()
+    terms: tuple[str, ...] = ()
+    generated: bool = False
+
+
+@dataclass(frozen=True)
+class Input:
+    """An input of a calculator: a fact's id; optional inputs may be left out, others need a number or a default."""
+
+    fact: str
+    optional: bool = False
+
+
+@dataclass(frozen=True)
+class Output:
+    """A named output of a calculator, with its unit and the digits it is shown with."""
+
+    id: str
+    label: str
+    unit: str
+    digits: int
+
+
+@dataclass(frozen=True)
+class CalculatorForm(Item):
+    """The form of a calculator: what it asks, which values it uses, what comes out, and worked examples."""
+
+    title: str
+    question: str
+    why: str
+    stage: str
+    inputs: tuple[Input, ...]
+    values: tuple[str, ...]
+    outputs: tuple[Output, ...]
+    examples: tuple[Example, ...]
+    cites: tuple[Cite, ...] = ()
+    cautions: tuple[str, ...] = ()
+    terms: tuple[str, ...] = ()
