@@ -27,7 +27,10 @@ class Cell:
 
 @dataclass(frozen=True)
 class Row:
-    """A row of a decision table; when holds only the facts that it restricts (no cell means any)."""
+    """A row of a decision table; when holds only the facts that it restricts (no cell means any).
+
+    In a table that collects, a row has a weight other than 0 (its sign is the side it speaks for) and then is empty.
+    """
 
     id: str
     when: tuple[Cell, ...]
@@ -43,7 +46,10 @@ class Row:
 
 @dataclass(frozen=True)
 class Outcome:
-    """One outcome of a table. says is a whole sentence; action, target and years serve the main decision."""
+    """One outcome of a table. says is a whole sentence; action, target and years serve the main decision.
+
+    sums (YAML `sum: 3 or more`) is only for a table that collects: the sums of its rows' weights that give this outcome.
+    """
 
     id: str
     label: str
@@ -51,6 +57,7 @@ class Outcome:
     target: str = ""
     action: str = ""
     years: str = ""
+    sums: tuple[Span, ...] = ()
 
 
 @dataclass(frozen=True)

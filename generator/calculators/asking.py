@@ -1,0 +1,58 @@
+"""What to ask next: the unknown fact that leaves the fewest outcomes."""
+
+from generator.calculators.engine import candidates, cell_on, outcome_of, row_sets, ruled_out_by
+from generator.calculators.facts import ASSUMED, Facts, place
+from generator.calculators.tables import NO_OUTCOME, Column, Decided, Table, decided_of, table_of
+
+
+def ask_next(tables: list[Table], facts: Facts, decided: list[Decided], table: str) -> str:
+    """The unknown base fact that leaves the fewest outcomes of the table on average; "" when there is none to ask.
+
+    Ties go to the fact the table names first. A derived fact passes the question on to its own table.
+    """
+    name = table
+    for _ in range(len(tables)):
+        asked = _best_column(table_of(tables, name), facts, decided)
+        if asked == NO_OUTCOME:
+            return ""
+        column = table_of(tables, name).columns[asked]
+        if not column.derived:
+            return column.fact
+        name = column.fact
+    return ""
+
+
+def _best_column(table: Table, facts: Facts, decided: list[Decided]) -> int:
+    """The place of the open column with the smallest mean number of outcomes over its points; -1 when none is open."""
+    points = candidates(table, facts, decided)
+    alive = [row for row in table.rows if ruled_out_by(row, points) == NO_OUTCOME]
+    best = NO_OUTCOME
+    smallest = 0.0
+    for c, column in enumerate(table.columns):
+        matters = any(cell_on(row, c) != NO_OUTCOME for row in alive)
+        if matters and _is_open(column, facts, decided):
+            mean = _mean_left(table, points, c)
+            if best == NO_OUTCOME or mean < smallest:
+                best = c
+                smallest = mean
+    return best
+
+
+def _mean_left(table: Table, points: list[list[float]], column: int) -> float:
+    """The mean number of different outcomes (a gap counts as one) when the column is fixed at each of its points in turn."""
+    if len(points[column]) == 0:
+        return 0.0
+    left = 0
+    for point in points[column]:
+        fixed = points[:column] + [[point]] + points[column + 1 :]
+        outcomes = [outcome_of(table, rows) for rows in row_sets(table, fixed)]
+        left += len([k for k in range(NO_OUTCOME, len(table.outcomes)) if k in outcomes])
+    return left / len(points[column])
+
+
+def _is_open(column: Column, facts: Facts, earlier: list[Decided]) -> bool:
+    """True when asking could still narrow the column."""
+    if column.derived:
+        feeder = decided_of(earlier, column.fact)
+        return not feeder.settled and len(feeder.open) > 0
+    return facts.statuses[place(facts, column.fact)] < ASSUMED
