@@ -1,0 +1,23 @@
+"""Records to plain data and back, so that pages and Python work on the same dictionaries."""
+
+from dataclasses import fields, is_dataclass
+from typing import Any, get_args, get_origin, get_type_hints
+
+
+def plain(thing: Any) -> Any:
+    """A record as a dictionary by field name, lists as lists, everything else as it is: ready for JSON."""
+    if is_dataclass(thing):
+        return {field.name: plain(getattr(thing, field.name)) for field in fields(thing)}
+    if isinstance(thing, (list, tuple)):
+        return [plain(one) for one in thing]
+    return thing
+
+
+def record(kind: Any, data: Any) -> Any:
+    """The record of the given class (or list[class]) from plain data. Raises KeyError for a missing field."""
+    if get_origin(kind) is list:
+        return [record(get_args(kind)[0], one) for one in data]
+    if is_dataclass(kind):
+        hints = get_type_hints(kind)
+        return kind(**{field.name: record(hints[field.name], data[field.name]) for field in fields(kind)})
+    return float(data) if kind is float else data
