@@ -146,6 +146,7 @@ class Evidence(Item):
     our_arithmetic: dict
     strength: str = ""
     note: str = ""
+    table: list | dict = field(default_factory=list)
 
 
 @dataclass(frozen=True)

@@ -48,13 +48,14 @@ class Block(Item):
 
 @dataclass(frozen=True)
 class LedgerEntry(Item):
-    """An entry of ids.yml. state is live, moved or retired; to and reason go with the last two."""
+    """An entry of ids.yml. state is live, moved or retired; to and reason go with the last two; code is a fact's letters."""
 
     kind: str
     since: str
     state: str = "live"
     to: str = ""
     reason: str = ""
+    code: str = ""
 
 
 @dataclass(frozen=True)

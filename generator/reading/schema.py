@@ -1,0 +1,108 @@
+"""The one door to jsonschema: is the plain data of an item of the right shape?
+
+Each kind has a JSON Schema (2020-12) in schemas/. Our own keywords in it: `x-message` completes the sentence "`field` ..." when
+something is wrong with the field; `x-one` names one entry of a list; `x-unique` names the field in which entries must differ.
+"""
+
+import json
+from collections.abc import Iterator
+from functools import cache
+from pathlib import Path
+
+from jsonschema import Draft202012Validator, ValidationError, validators
+
+from generator.problems import Problem
+from generator.reading.documents import Document
+from generator.reading.faults import Fault, worded
+
+FOLDER = Path(__file__).parent / "schemas"
+DIALECT = "https://json-schema.org/draft/2020-12/schema"
+
+
+@cache
+def schema(kind: str) -> dict:
+    """The schema of one item of a kind, with what it shares with others written out in place."""
+    shared = _load("common")["$defs"]
+    return _inline(_load(kind), shared)
+
+
+def file_schema(kind: str) -> dict:
+    """The schema of a whole file of a kind, for editors: files of messages and of units hold many items."""
+    one = schema(kind)
+    if kind not in ("message", "unit"):
+        return one
+    part = {key: value for key, value in one.items() if key != "$schema"}
+    return {"$schema": DIALECT, "title": f"{kind}s", "type": "object", "additionalProperties": part}
+
+
+def check_shape(document: Document) -> list[Problem]:
+    """What is wrong with the shape of an item, at the lines where it is wrong."""
+    problems = []
+    for error in _validator(document.kind).iter_errors(document.data):
+        for precise in _precise(error):
+            problems += worded(document, schema(document.kind), _fault(precise))
+    return list(dict.fromkeys(problems))
+
+
+def _precise(error: ValidationError) -> Iterator[ValidationError]:
+    """Of a choice between shapes, the errors of the shape that the author meant; else the error itself."""
+    if error.validator != "anyOf":
+        yield error
+        return
+    for index, branch in enumerate(error.validator_value):
+        if "type" in branch and Draft202012Validator({"type": branch["type"]}).is_valid(error.instance):
+            for inner in error.context:
+                if inner.relative_schema_path[0] == index:
+                    yield from _precise(inner)
+            return
+    yield error
+
+
+def _fault(error: ValidationError) -> Fault:
+    """The error as plain data, so that wording it needs no jsonschema."""
+    return Fault(
+        rule=error.validator,
+        asked=error.validator_value,
+        found=error.instance,
+        schema=error.schema,
+        place=tuple(error.absolute_path),
+        steps=tuple(error.absolute_schema_path),
+    )
+
+
+def _unique(_validator: object, field: str, entries: object, _schema: dict) -> Iterator[ValidationError]:
+    """The keyword `x-unique`: no two entries of a list have the same text in this field."""
+    seen = set()
+    for index, entry in enumerate(entries if isinstance(entries, list) else []):
+        name = entry.get(field) if isinstance(entry, dict) else None
+        if isinstance(name, str) and name in seen:
+            yield ValidationError(name, path=[index, field], instance=name)
+        elif isinstance(name, str):
+            seen.add(name)
+
+
+Validator = validators.extend(Draft202012Validator, {"x-unique": _unique})
+
+
+@cache
+def _validator(kind: str) -> Validator:
+    """The validator of a kind, made once."""
+    return Validator(schema(kind), format_checker=Draft202012Validator.FORMAT_CHECKER)
+
+
+@cache
+def _load(name: str) -> dict:
+    """A schema file as it is written."""
+    return json.loads((FOLDER / f"{name}.json").read_text(encoding="utf-8"))
+
+
+def _inline(part: object, shared: dict) -> object:
+    """The schema with every reference to common.json replaced by what it points to; words beside a reference win."""
+    if isinstance(part, list):
+        return [_inline(entry, shared) for entry in part]
+    if not isinstance(part, dict):
+        return part
+    found = {}
+    if "$ref" in part:
+        found = _inline(shared[part["$ref"].rpartition("/")[2]], shared)
+    return {**found, **{key: _inline(value, shared) for key, value in part.items() if key != "$ref"}}
