@@ -1,0 +1,58 @@
+"""compute: one calculator, decision or plan from a JSON file of facts; JSON out, notes on stderr."""
+
+import argparse
+import json
+import sys
+from pathlib import Path
+from typing import Any
+
+from generator.answers import compute as answers
+from generator.cli.rules import read_readable
+from generator.setting_up.telling import Stop, say
+
+
+def run(options: argparse.Namespace) -> int:
+    """Print the answer as JSON. One line a fault on stderr and status 2 when the input will not do."""
+    if not options.list and not options.name:
+        raise Stop("Give a NAME; `python3 -m generator compute --list` shows them.", 2)
+    rulebook = read_readable(options)
+    names = answers.names(rulebook)
+    if options.list:
+        print("\n".join(names))
+        return 0
+    if options.name not in names:
+        raise Stop(f"There is nothing called {options.name}; `python3 -m generator compute --list` shows the names.", 2)
+    if options.describe:
+        _print(answers.describe(rulebook, options.name))
+        return 0
+    try:
+        answer = answers.compute(rulebook, options.name, _facts(options.input))
+    except answers.BadInput as bad:
+        for fault in bad.faults:
+            say(fault)
+        return 2
+    _print(answer)
+    say(f"rules {rulebook.version}, edition {rulebook.edition.id}")
+    return 0
+
+
+def _facts(name: str) -> dict[str, Any]:
+    """The facts in the JSON file called name (`-`: standard input). Raises Stop (status 2) when there are none."""
+    shown = "standard input" if name == "-" else name
+    try:
+        text = sys.stdin.read() if name == "-" else Path(name).read_text(encoding="utf-8")
+        facts = json.loads(text)
+    except OSError as fault:
+        raise Stop(f"{shown} cannot be read: {fault.strerror}.", 2) from None
+    except UnicodeDecodeError:
+        raise Stop(f"{shown} is not UTF-8 text.", 2) from None
+    except json.JSONDecodeError as fault:
+        raise Stop(f"{shown}:{fault.lineno}:{fault.colno}: this is not JSON ({fault.msg}).", 2) from None
+    if not isinstance(facts, dict):
+        raise Stop(f'{shown}: give one object of facts, like {{"row_spacing_m": 2.4}}.', 2)
+    return facts
+
+
+def _print(answer: dict[str, Any]) -> None:
+    """Write answer to stdout as JSON that a person can read too."""
+    print(json.dumps(answer, indent=2, ensure_ascii=False))

@@ -1,0 +1,18 @@
+"""new: begin an item of the rules, with every key that its kind needs and its line in ids.yml."""
+
+import argparse
+
+from generator.cli.rules import RULES
+from generator.reading.scaffold import new_item
+from generator.setting_up.telling import Stop
+
+
+def run(options: argparse.Namespace) -> int:
+    """Write the new item and say where it is. Raises Stop (status 2) when the kind or the id will not do."""
+    try:
+        paths = new_item(RULES, options.kind, options.id)
+    except ValueError as fault:
+        raise Stop(str(fault), 2) from None
+    for path in paths:
+        print(path)
+    return 0

@@ -1,0 +1,34 @@
+"""test: every check of the rules, then every test, with the 20 slowest and what was left out at the end."""
+
+import argparse
+import os
+import sys
+
+from generator.cli import check
+from generator.cli.rules import ROOT
+from generator.setting_up import browser
+from generator.setting_up.environment import hand_over
+from generator.setting_up.telling import say
+
+SLOWEST = 20
+
+
+def run(options: argparse.Namespace) -> int:
+    """Check the rules, see to a browser, and become pytest, whose closing line is the last line of output.
+
+    Returns 1 when the rules have problems. Raises Stop when a browser is wanted and cannot be had.
+    """
+    options.edition = ""
+    if check.run(options):
+        say("The tests were not run: mend the rules first.")
+        return 1
+    words = [f"--durations={SLOWEST}"]
+    if options.no_browser:
+        words.append("--no-browser")
+    else:
+        os.environ[browser.VARIABLE] = browser.find_or_install()
+    if options.deep:
+        words.append("--deep")
+    os.chdir(ROOT)
+    sys.stdout.flush()
+    return hand_over([sys.executable, "-m", "pytest", *words, *options.extra])
