@@ -53,12 +53,14 @@ class Column:
 
 @dataclass(frozen=True)
 class Outcome:
-    """An outcome: its message id, its word, and (in a table that collects) the sums of weights that give it."""
+    """An outcome: its message id, its word, (in a table that collects) the sums of weights that give it, and the system that
+    the vine is to have under it ("" when the outcome names none)."""
 
     id: str
     says: str
     word: str
     sums: list[Span]
+    target: str = ""
 
 
 @dataclass(frozen=True)
