@@ -8,7 +8,7 @@ from generator.reading.build_items import BadItem
 from generator.reading.build_tables import Columns, calculator, decision, derived_column
 from generator.reading.cells import FAR, Column
 from generator.reading.digest import rules_version
-from generator.reading.documents import Document, read_folder
+from generator.reading.documents import FOLDERS, Document, read_folder
 from generator.reading.editions import Documents, merge, read_edition
 from generator.reading.items import Fact
 from generator.reading.rulebook import BASE_EDITION, Edition, LedgerEntry, Rulebook
@@ -52,7 +52,7 @@ class _Reading:
         self.problems = problems
         self.documents = documents
         self.sound: dict[str, list[Document]] = {}
-        self.lost: set[tuple[str, str]] = set()
+        self.lost = _unread(problems)
         for document in documents.values():
             faults = check_shape(document)
             self.problems += faults
@@ -103,13 +103,23 @@ class _Reading:
     def _columns(self, facts: dict[str, Fact]) -> Columns:
         """What tables may ask: all facts, and all decisions whose outcomes can be read."""
         known = {name: _column(fact) for name, fact in facts.items()}
-        known |= {document.id: derived_column(document.data) for document in self.sound.get("decision", ())}
+        for document in self.sound.get("decision", ()):
+            if document.id in facts:
+                sentence = f"`{document.id}` is the id of a fact, and a table's outcome becomes a fact of its own."
+                self.problems.append(document.problem((), sentence, "Rename the file of one of the two."))
+            known[document.id] = derived_column(document.data)
         lost = {name for kind, name in self.lost if kind in ("fact", "decision")} - known.keys()
         return Columns(known, frozenset(lost))
 
     def _ledger(self) -> tuple[LedgerEntry, ...]:
         """The entries of ids.yml, the edition's own last."""
         return tuple(entry for document in self.sound.get("ids", ()) for entry in build.ledger(document))
+
+
+def _unread(problems: list[Problem]) -> set[tuple[str, str]]:
+    """The items whose files could not be read, so that what rests on them is not reported a second time."""
+    parts = (problem.path.split("/") for problem in problems)
+    return {(FOLDERS[part[1]], part[2].removesuffix(".yml")) for part in parts if len(part) == 3 and part[1] in FOLDERS}
 
 
 def _column(fact: Fact) -> Column:
