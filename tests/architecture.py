@@ -83,8 +83,10 @@ def upward_imports(modules: list[Module]) -> list[str]:
 def _may_import(room: str, target: str) -> bool:
     if room == "calculators":
         return target == "calculators"
-    if room == "setting_up" or room == "__main__":
+    if room == "setting_up":
         return target == "setting_up"
+    if room == "__main__":
+        return target in ("setting_up", "cli")
     if target == "calculators":
         return room != "problems"
     if target == "setting_up":

@@ -18,6 +18,7 @@ class OneLineParser(argparse.ArgumentParser):
     """A parser whose complaint is one line that names the next step; exit status 2."""
 
     def error(self, message: str) -> NoReturn:
+        """Leave with the complaint."""
         self.exit(2, f"error: {message}. `{self.prog} --help` shows what it takes.\n")
 
 
