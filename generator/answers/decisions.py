@@ -1,0 +1,69 @@
+"""The answer of a decision, as data."""
+
+from typing import Any
+
+from generator.answers.catalogue import catalogue
+from generator.answers.given import given
+from generator.answers.shared import cautions, rests, sources, stamp
+from generator.answers.tables import base_facts, candidates_for, feeding_order, tables_for
+from generator.calculators.answer import Answer, answer
+from generator.calculators.changes import Change, would_change
+from generator.calculators.specs import FactSpec, spec_of
+from generator.answers.border import from_number
+from generator.calculators.wording import Catalogue, worded
+from generator.reading.rulebook import Rulebook
+
+
+def decide(rulebook: Rulebook, decision: str, inputs: dict[str, Any]) -> dict:
+    """Computes one decision; see compute() for the shape. Raises BadInput."""
+    asked = base_facts(rulebook, feeding_order(rulebook, decision))
+    facts = given(rulebook, asked, inputs)
+    tables = tables_for(rulebook, decision)
+    found = answer(tables, facts.specs, facts.facts, decision)
+    changes = would_change(tables, facts.specs, facts.facts, candidates_for(rulebook, decision), decision)
+    return _as_data(rulebook, facts.specs, found, changes)
+
+
+def _as_data(rulebook: Rulebook, specs: list[FactSpec], found: Answer, changes: list[Change]) -> dict:
+    """The answer in words."""
+    words = catalogue(rulebook)
+    rests_on = rests(words, specs, found.rests_on)
+    chain = [rulebook.decisions[name] for name in dict.fromkeys([found.decision, *(r.table for r in found.reasons)])]
+    return {
+        "name": found.decision,
+        "kind": "decision",
+        "headline": worded(words, found.headline, "si"),
+        "settled": found.settled,
+        "covered": found.covered,
+        "outcome": found.outcome,
+        "possible": found.possible,
+        "ask_next": found.ask_next,
+        "status": found.status,
+        "reasons": [_reason(words, reason) for reason in found.reasons],
+        "rests_on": rests_on,
+        "assumed": [rest["fact"] for rest in rests_on if rest["status"] == "assumed"],
+        "would_change": [_change(words, specs, change) for change in changes],
+        "working": [worded(words, step, "si") for step in found.steps],
+        "sources": sources(rulebook, [name for reason in found.reasons for name in reason.sources]),
+        "cautions": cautions(rulebook, [*(n for r in found.reasons for n in r.cautions), *(n for d in chain for n in d.cautions)]),
+        **stamp(rulebook),
+    }
+
+
+def _reason(words: Catalogue, reason: Any) -> dict:
+    """A row that speaks for the answer."""
+    return {
+        "table": reason.table,
+        "row": reason.row,
+        "text": worded(words, reason.says, "si"),
+        "outcome": reason.outcome,
+        "weight": reason.weight,
+        "standing": reason.standing,
+        "sources": reason.sources,
+    }
+
+
+def _change(words: Catalogue, specs: list[FactSpec], change: Change) -> dict:
+    """A flip: the fact, the value it would need as an author writes it, and the outcome."""
+    value = from_number(spec_of(specs, change.fact), change.number)
+    return {"fact": change.fact, "value": value, "outcome": change.outcome, "text": worded(words, change.says, "si")}

@@ -1,0 +1,74 @@
+"""The facts a caller gives, by id, become the numbers and statuses that calculators take."""
+
+from dataclasses import dataclass
+from typing import Any
+
+from generator.answers.border import UNKNOWN_WORD, BadValue, to_number, to_text
+from generator.answers.catalogue import catalogue
+from generator.answers.specs import fact_specs
+from generator.calculators.facts import ENTERED, NOT_ASKED, UNKNOWN, Facts
+from generator.calculators.guard import faults
+from generator.calculators.specs import FactSpec, with_defaults
+from generator.calculators.wording import worded
+from generator.reading.near import nearest
+from generator.reading.rulebook import Rulebook
+
+
+class BadInput(ValueError):
+    """What is wrong with the input: one line for each fault, `input_id: what is wrong, what is allowed`."""
+
+    def __init__(self, faults: list[str]) -> None:
+        self.faults = faults
+        super().__init__("\n".join(faults))
+
+
+@dataclass(frozen=True)
+class Given:
+    """The facts of a question: their specs, the numbers with statuses (defaults filled in), and the texts by id."""
+
+    specs: list[FactSpec]
+    facts: Facts
+    texts: dict[str, str]
+
+
+def given(rulebook: Rulebook, asked: list[str], inputs: dict[str, Any]) -> Given:
+    """Reads the inputs of the facts that are asked. A value given is entered, `unknown` is unknown, a default is assumed.
+
+    Raises BadInput with every fault: names that are not asked, values that do not fit, numbers out of range.
+    """
+    wrong = [_not_asked(name, asked) for name in inputs if name not in asked]
+    specs = fact_specs(rulebook, asked)
+    numbers, texts = [spec for spec in specs if spec.kind != "text"], {}
+    facts = Facts([spec.id for spec in numbers], [0.0] * len(numbers), [NOT_ASKED] * len(numbers))
+    for spec in specs:
+        if spec.id in inputs:
+            try:
+                _take(spec, inputs[spec.id], facts, texts)
+            except BadValue as bad:
+                wrong.append(f"{spec.id}: {bad}")
+    facts = with_defaults(numbers, facts)
+    words = catalogue(rulebook)
+    wrong += [f"{fault.fact}: {worded(words, fault.says, 'si')}" for fault in faults(numbers, facts)]
+    if wrong:
+        raise BadInput(wrong)
+    return Given(numbers, facts, texts)
+
+
+def _take(spec: FactSpec, raw: Any, facts: Facts, texts: dict[str, str]) -> None:
+    """Puts one value where it belongs. Raises BadValue."""
+    if spec.kind == "text":
+        texts[spec.id] = to_text(raw)
+        return
+    index = facts.ids.index(spec.id)
+    if raw == UNKNOWN_WORD:
+        facts.statuses[index] = UNKNOWN
+        return
+    facts.numbers[index] = to_number(spec, raw)
+    facts.statuses[index] = ENTERED
+
+
+def _not_asked(name: str, asked: list[str]) -> str:
+    """The fault of a name that is not asked here."""
+    near = nearest(name, asked)
+    allowed = f"did you mean {near}?" if near else f"allowed are {', '.join(asked)}"
+    return f"{name}: is not asked here, {allowed}"

@@ -1,0 +1,35 @@
+"""The plan of a block, as data: the same on the command line and on the page, to the last digit."""
+
+from typing import Any
+
+from generator.answers.catalogue import catalogue
+from generator.answers.encode import calculator_class, calculator_module, value_ids
+from generator.answers.given import given
+from generator.answers.records import plain
+from generator.answers.shared import stamp, with_texts
+from generator.answers.tables import tables_for
+from generator.calculators import tables as engine
+from generator.reading.rulebook import Rulebook
+
+PLAN = "block_plan"
+
+
+def plan(rulebook: Rulebook, block: dict[str, Any]) -> dict:
+    """The plan of a block, given as facts by id in authors' values. Raises BadInput.
+
+    {name, rules, edition: {id, name, by}, texts: {fact: text}, facts: facts.Facts (all facts that are numbers, defaults filled
+    in), plan: block_plan.Plan}; every Say in the plan has its sentence beside it as `text`.
+    """
+    facts = given(rulebook, list(rulebook.facts), block)
+    values = calculator_class(PLAN, "Values")(*(float(rulebook.values[value].number) for value in value_ids(PLAN)))
+    found = calculator_module(PLAN).block_plan(facts.facts, values, plan_tables(rulebook))
+    data = {"name": PLAN, **stamp(rulebook), "texts": facts.texts, "facts": plain(facts.facts), "plan": plain(found)}
+    return with_texts(catalogue(rulebook), data)
+
+
+def plan_tables(rulebook: Rulebook) -> list[engine.Table]:
+    """The tables of all decisions, feeding tables first: what block_plan takes, here and on the page."""
+    found: dict[str, engine.Table] = {}
+    for decision in rulebook.decisions:
+        found |= {table.id: table for table in tables_for(rulebook, decision)}
+    return list(found.values())
