@@ -62,7 +62,7 @@ def _add_site_commands(commands: "argparse._SubParsersAction", edition: argparse
 
 
 def _add_author_commands(commands: "argparse._SubParsersAction", edition: argparse.ArgumentParser) -> None:
-    """test, check, explain, new, lock: for those who write rules and code."""
+    """test, check, explain, new, ids, lock: for those who write rules and code."""
     test = commands.add_parser("test", help="run every check and test; what follows -- goes to pytest")
     test.add_argument("--no-browser", action="store_true", help="leave the browser tests out, and say which")
     test.add_argument("--deep", action="store_true", help="the same tests with far more cases each")
@@ -72,6 +72,7 @@ def _add_author_commands(commands: "argparse._SubParsersAction", edition: argpar
     new = commands.add_parser("new", help="begin a new item of the rules")
     new.add_argument("kind", metavar="KIND", help="fact, value, decision, source, term, ...")
     new.add_argument("id", metavar="ID", help="its permanent name, in small letters with _ between words")
+    commands.add_parser("ids", help="add every id that rules/ids.yml does not list yet")
     lock = commands.add_parser("lock", help="renew guide.lock and test.lock from pyproject.toml")
     lock.add_argument("--keep", action="store_true", help="keep every version that still fits")
 

@@ -3,7 +3,7 @@
 import argparse
 
 from generator.cli.rules import RULES
-from generator.reading.scaffold import new_item
+from generator.reading.scaffold import new_item, what_next
 from generator.setting_up.telling import Stop
 
 
@@ -15,4 +15,5 @@ def run(options: argparse.Namespace) -> int:
         raise Stop(str(fault), 2) from None
     for path in paths:
         print(path)
+    print(what_next(options.kind, options.id))
     return 0

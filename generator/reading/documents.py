@@ -107,7 +107,7 @@ def _parts(kind: str, stem: str, shown: str, data: dict, lines: Lines) -> tuple[
         if ID.fullmatch(key):
             documents.append(Document(kind, f"{stem}{key}", shown, part, lines, (key,)))
         else:
-            problems.append(Problem(shown, lines[(key,)], f"`{key}` cannot be an id.", _id_rule(key)))
+            problems.append(Problem(shown, lines[(key,)], f"`{key}` cannot be an id.", id_rule(key)))
     return documents, problems
 
 
@@ -127,7 +127,7 @@ def _kind(inside: str, shown: str) -> tuple[str, Problem | None]:
         return "", Problem(shown, 0, f"`{folder}` is not a folder of rules.", suggestion(folder, FOLDERS, _folders()))
     kind = FOLDERS[folder]
     if not id_pattern(kind).fullmatch(stem):
-        return "", Problem(shown, 0, f"`{stem}` cannot be an id, and the name of the file is the id.", _id_rule(stem))
+        return "", Problem(shown, 0, f"`{stem}` cannot be an id, and the name of the file is the id.", id_rule(stem))
     return kind, None
 
 
@@ -136,7 +136,7 @@ def _folders() -> str:
     return f"Write one of: {', '.join(FOLDERS)}."
 
 
-def _id_rule(word: str) -> str:
+def id_rule(word: str) -> str:
     """How ids are written, with a suggestion made from the word."""
     made = re.sub(r"[^a-z0-9]+", "_", word.lower()).strip("_")
     such = f", such as `{made}`" if ID.fullmatch(made) else ""

@@ -1,12 +1,10 @@
 """The ledger of ids, rules/ids.yml: every id that was ever published, so that links and printed codes keep their meaning.
 
 Lines are added and never taken away or changed by the generator; a person marks an entry as moved or retired, with a reason.
-`python -m generator.reading.ledger [RULES]` adds what is missing.
+`python3 -m generator ids` adds what is missing.
 """
 
-import sys
 from collections.abc import Iterator
-from datetime import date
 from pathlib import Path
 
 from generator.problems import Problem
@@ -122,7 +120,7 @@ def _unlisted(rulebook: Rulebook, path: str) -> Iterator[Problem]:
     """Live ids that the ledger lacks."""
     for kind, ids in missing(rulebook).items():
         for name in ids:
-            step = "Run `python -m generator.reading.ledger`, and keep the line that it adds."
+            step = "Run `python3 -m generator ids`, and keep the line that it adds."
             yield Problem(path, 0, f"The {kind} `{name}` is not in the ledger of ids.", step)
 
 
@@ -163,19 +161,3 @@ def _codes(rulebook: Rulebook) -> Iterator[Problem]:
 def _fault(entry: LedgerEntry, sentence: str, step: str) -> Problem:
     """A problem at a line of the ledger."""
     return Problem(entry.where.path, entry.where.line, f"The {entry.kind} `{entry.id}` {sentence}", step)
-
-
-def main(arguments: list[str]) -> int:
-    """Adds what is missing and prints it; status 1 when the ledger cannot be read."""
-    rules = Path(arguments[0] if arguments else "rules").absolute()
-    try:
-        added = add_missing(rules, date.today().isoformat())
-    except ValueError as fault:
-        print(fault, file=sys.stderr)
-        return 1
-    print("\n".join(added) if added else "Nothing is missing.")
-    return 0
-
-
-if __name__ == "__main__":
-    sys.exit(main(sys.argv[1:]))
