@@ -1,0 +1,44 @@
+// One value of a fact as links, block files and the store write it (SI, choice ids, ISO dates, `unknown`) <-> number and status.
+Guide.page.border = (function () {
+  "use strict";
+  const F = Guide.facts;
+  const LINK_NUMBER = /^-?\d+(\.\d+)?(e-?\d+)?$/;
+  const UNKNOWN = "unknown";
+
+  function fault(spec, says) { return { ok: false, number: 0, status: F.NOT_ASKED, says: says || guardSays(spec) }; }
+
+  function guardSays(spec) {
+    const range = spec.kind === "number" || spec.kind === "whole" || spec.kind === "date";
+    return range
+      ? { id: "guard.range", numbers: [spec.low, spec.high], words: [spec.word] }
+      : { id: "guard.choice", numbers: [], words: [spec.word] };
+  }
+
+  // The number of a text that is written as links write it; NaN when it is none.
+  function number(spec, text) {
+    if (spec.kind === "choice" || spec.kind === "yes_no") {
+      const place = spec.choices.indexOf(text);
+      return place < 0 ? NaN : place;
+    }
+    if (spec.kind === "date") { return Guide.page.numbers.days(text); }
+    return LINK_NUMBER.test(text) ? Number(text) : NaN;
+  }
+
+  // {ok, number, status} or {ok: false, says}.
+  function read(spec, text, status) {
+    if (text === UNKNOWN) { return { ok: true, number: 0, status: F.UNKNOWN }; }
+    if (spec.kind === "text") { return { ok: true, number: 0, status: status }; }
+    const found = number(spec, text);
+    if (found !== found) { return fault(spec); }
+    const faults = Guide.guard.faults_of(spec, found);
+    return faults.length ? fault(spec, faults[0].says) : { ok: true, number: found, status: status };
+  }
+
+  // The text of a number as links write it.
+  function write(spec, found) {
+    if (spec.kind === "choice" || spec.kind === "yes_no") { return spec.choices[found]; }
+    return spec.kind === "date" ? Guide.wording.date_text(found) : String(found);
+  }
+
+  return { read: read, write: write, UNKNOWN: UNKNOWN };
+})();

@@ -1,0 +1,24 @@
+// A decision page: facts in, the table's answer out; what would change it is reckoned once the answer is on the screen.
+Guide.page.decision = function () {
+  "use strict";
+  const page = Guide.page;
+  const data = page.data;
+
+  page.open(function (all, fragment, headline, rest) {
+    const specs = data.catalogue.facts.filter(function (spec) { return spec.kind !== "text"; });
+    const answer = Guide.answer.answer(data.tables, specs, all.facts, data.name);
+    const later = page.el("section", {}, []);
+    headline.textContent = page.show.word(answer.headline);
+    page.fill(rest, page.show.decision(answer, specs, fragment, answer.settled ? later : null));
+    Array.from(document.querySelectorAll("tr.fits")).forEach(function (row) { row.classList.remove("fits"); });
+    answer.reasons.filter(function (one) { return one.table === data.name; }).forEach(function (one) {
+      document.getElementById(one.row).classList.add("fits");
+    });
+    if (answer.settled) {
+      window.setTimeout(function () {
+        const found = Guide.changes.would_change(data.tables, specs, all.facts, data.candidates, data.name);
+        page.fill(later, [page.el("h3", {}, ["What would change it"]), page.show.changes(found)]);
+      }, 0);
+    }
+  });
+};

@@ -1,0 +1,86 @@
+"""Calculator pages: the form, the answer, worked examples reckoned while the site is built, and the numbers used."""
+
+from dataclasses import dataclass
+
+from generator.answers.compute import compute
+from generator.pages import wording
+from generator.pages.cites import Cited, resolve
+from generator.pages.decisions import known_words
+from generator.pages.jinja import render
+from generator.pages.paths import Links, page_path
+from generator.pages.questions import of_calculator
+from generator.reading.items import Cite, Value
+from generator.reading.rulebook import Rulebook
+from generator.reading.tables import CalculatorForm, Example, Output
+
+
+@dataclass(frozen=True)
+class OutputShown:
+    """An output: what it is called, the symbol of its unit, and how it is rounded, in words."""
+
+    label: str
+    symbol: str
+    rounding: str
+
+
+@dataclass(frozen=True)
+class Used:
+    """A value that the calculator reckons with, with its number and unit in words."""
+
+    item: Value
+    shown: str
+
+
+@dataclass(frozen=True)
+class Worked:
+    """A worked example: the inputs in words, the working line by line, the result, and where the figure is published."""
+
+    name: str
+    known: str
+    working: list[str]
+    comes_out: str
+    cited: list[Cited]
+
+
+def calculator_pages(rulebook: Rulebook) -> dict[str, str]:
+    """One page for each calculator that has a form."""
+    return {page_path("calculator", form.id): calculator_page(rulebook, form) for form in rulebook.calculators.values()}
+
+
+def calculator_page(rulebook: Rulebook, form: CalculatorForm) -> str:
+    """The page of one calculator."""
+    return render(
+        "calculator.md.jinja",
+        words=wording,
+        links=Links(page_path("calculator", form.id)),
+        form=form,
+        stage=rulebook.stages[form.stage],
+        groups=of_calculator(rulebook, form),
+        outputs=[output(rulebook, one) for one in form.outputs],
+        values=[used(rulebook, rulebook.values[name]) for name in form.values if name in rulebook.values],
+        examples=[worked(rulebook, form, example) for example in form.examples],
+        cited=resolve(rulebook, form.cites),
+        cautions=[rulebook.cautions[name] for name in form.cautions if name in rulebook.cautions],
+        terms=[rulebook.terms[name] for name in form.terms if name in rulebook.terms],
+        scripts=["assets/guide/core.js", f"assets/guide/c/{form.id}.js"],
+    )
+
+
+def output(rulebook: Rulebook, one: Output) -> OutputShown:
+    """An output in words."""
+    unit = rulebook.units.get(one.unit)
+    places = {0: "Shown as a whole number.", 1: "Shown with one decimal."}
+    return OutputShown(one.label, unit.symbol if unit else "", places.get(one.digits, f"Shown with {one.digits} decimals."))
+
+
+def used(rulebook: Rulebook, value: Value) -> Used:
+    """A value with its number in words."""
+    return Used(value, wording.with_unit(value.number, rulebook.units.get(value.unit)))
+
+
+def worked(rulebook: Rulebook, form: CalculatorForm, example: Example) -> Worked:
+    """A worked example, reckoned now, so that the page shows it with scripts off."""
+    answer = compute(rulebook, form.id, example.facts)
+    cited = resolve(rulebook, (Cite(example.source),)) if example.source else []
+    known = known_words(rulebook, example.facts)
+    return Worked(example.name, f"{known}.", list(answer.get("working", [])), answer.get("headline", ""), cited)

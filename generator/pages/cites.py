@@ -1,0 +1,100 @@
+"""What rests on what: citations resolved to sources, and for each source, fact, value and term where it is used."""
+
+from dataclasses import dataclass
+
+from generator.reading.items import Cite, Evidence, Source
+from generator.reading.rulebook import Rulebook
+
+
+@dataclass(frozen=True)
+class Cited:
+    """A citation resolved: the source, the place in it, and the evidence (None where the source is cited itself)."""
+
+    source: Source
+    place: str
+    evidence: Evidence | None
+
+    @property
+    def name(self) -> str:
+        """Author and year, as in `Skinkis 2010`."""
+        return f"{self.source.author} {self.source.year}" if self.source.year else self.source.author
+
+    @property
+    def anchor(self) -> str:
+        """Where on the source's page the evidence stands."""
+        return f"#{self.evidence.id}" if self.evidence else ""
+
+
+@dataclass(frozen=True)
+class Use:
+    """A place that uses an item: the kind and id of its page, an anchor on it or empty, and what to call it."""
+
+    kind: str
+    id: str
+    label: str
+    anchor: str = ""
+
+
+def resolve(rulebook: Rulebook, cites: tuple[Cite, ...]) -> list[Cited]:
+    """The sources behind citations, each once, in order; an evidence leads on to its own sources."""
+    found: list[Cited] = []
+    for cite in cites:
+        evidence = rulebook.evidence.get(cite.id)
+        pairs = [(inner.id, inner.place) for inner in evidence.cites] if evidence else [(cite.id, cite.place)]
+        for source, place in pairs:
+            if source in rulebook.sources:
+                found.append(Cited(rulebook.sources[source], cite.place or place, evidence))
+    return _once(found)
+
+
+def _once(found: list[Cited]) -> list[Cited]:
+    """Each source with each evidence once."""
+    seen: dict[tuple[str, str], Cited] = {}
+    for cited in found:
+        seen.setdefault((cited.source.id, cited.evidence.id if cited.evidence else ""), cited)
+    return list(seen.values())
+
+
+def citing(rulebook: Rulebook) -> list[tuple[Use, tuple[Cite, ...]]]:
+    """Every place of the rulebook that cites something."""
+    rows = [
+        (Use("decision", table.id, f"{table.title}, row {row.id}", f"#{row.id}"), row.cites)
+        for table in rulebook.decisions.values()
+        for row in table.rows
+    ]
+    figures = [
+        (Use("value", value.id, f"{value.label}: {figure.who}"), figure.cites)
+        for value in rulebook.values.values()
+        for figure in value.figures
+    ]
+    forms = [(Use("calculator", form.id, form.title), form.cites) for form in rulebook.calculators.values()]
+    terms = [(Use("term", term.id, term.term), term.cites) for term in rulebook.terms.values()]
+    return rows + figures + forms + terms
+
+
+def uses_of_source(rulebook: Rulebook, source: str) -> list[Use]:
+    """Where a source is cited, itself or through its evidence."""
+    return [use for use, cites in citing(rulebook) if source in {cited.source.id for cited in resolve(rulebook, cites)}]
+
+
+def uses_of_fact(rulebook: Rulebook, fact: str) -> list[Use]:
+    """The decisions and calculators that ask a fact."""
+    tables = [Use("decision", t.id, t.title) for t in rulebook.decisions.values() if fact in t.facts]
+    forms = [
+        Use("calculator", form.id, form.title)
+        for form in rulebook.calculators.values()
+        if fact in {needed.fact for needed in form.inputs}
+    ]
+    return tables + forms
+
+
+def uses_of_value(rulebook: Rulebook, value: str) -> list[Use]:
+    """The calculators that reckon with a value and the facts that have it as their default."""
+    forms = [Use("calculator", f.id, f.title) for f in rulebook.calculators.values() if value in f.values]
+    return forms + [Use("fact", f.id, f.label) for f in rulebook.facts.values() if f.default_value == value]
+
+
+def uses_of_term(rulebook: Rulebook, term: str) -> list[Use]:
+    """The decisions and calculators that point to a term."""
+    tables = [Use("decision", t.id, t.title) for t in rulebook.decisions.values() if term in t.terms]
+    return tables + [Use("calculator", f.id, f.title) for f in rulebook.calculators.values() if term in f.terms]

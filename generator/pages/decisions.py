@@ -1,0 +1,149 @@
+"""Decision pages: the question, its form, the whole table with row ids, worked examples and known gaps."""
+
+from dataclasses import dataclass
+
+from generator.pages import wording
+from generator.pages.cites import Cited, Use, resolve
+from generator.pages.jinja import render
+from generator.pages.paths import Links, page_path
+from generator.pages.questions import of_decision
+from generator.reading.rulebook import Rulebook
+from generator.reading.tables import Decision, Example, Outcome, Row
+
+POLICY = {
+    "one_row": "Exactly one row fits any block.",
+    "first_row": "The rows are read from the top; the first one that fits gives the answer.",
+    "collect": "Every row that fits counts with its weight; the sum gives the answer.",
+}
+
+
+@dataclass(frozen=True)
+class Line:
+    """A row of the table as shown: the words of its cells in the order of the columns (empty for any), its outcome, its sources."""
+
+    row: Row
+    cells: tuple[str, ...]
+    outcome: Outcome
+    cited: list[Cited]
+
+
+@dataclass(frozen=True)
+class Column:
+    """A column: a base fact, or the answer of another decision."""
+
+    kind: str
+    id: str
+    label: str
+
+
+@dataclass(frozen=True)
+class Shown:
+    """A worked example in words."""
+
+    name: str
+    known: str
+    comes_out: str
+
+
+def decision_pages(rulebook: Rulebook) -> dict[str, str]:
+    """One page for each table."""
+    return {page_path("decision", table.id): decision_page(rulebook, table) for table in rulebook.decisions.values()}
+
+
+def decision_page(rulebook: Rulebook, table: Decision) -> str:
+    """The page of one table."""
+    links = Links(page_path("decision", table.id))
+    columns = [column(rulebook, name) for name in table.facts]
+    cautions = dict.fromkeys([*table.cautions, *(name for row in table.rows for name in row.cautions)])
+    return render(
+        "decision.md.jinja",
+        words=wording,
+        links=links,
+        table=table,
+        stage=rulebook.stages[table.stage],
+        groups=of_decision(rulebook, table),
+        policy=POLICY[table.policy],
+        columns=columns,
+        names={one.id: one.label for one in columns},
+        rows=[line(rulebook, table, row) for row in table.rows],
+        cautions=[rulebook.cautions[name] for name in cautions if name in rulebook.cautions],
+        examples=[shown(rulebook, table, example) for example in table.examples],
+        feeds=[Use("decision", t.id, t.title) for t in rulebook.decisions.values() if table.id in t.facts],
+        terms=[rulebook.terms[name] for name in table.terms if name in rulebook.terms],
+        replaced_note=replaced_note(table.replaced),
+        scripts=["assets/guide/core.js", f"assets/guide/d/{table.id}.js"],
+    )
+
+
+def column(rulebook: Rulebook, name: str) -> Column:
+    """The column of a base fact or of another table's answer."""
+    if name in rulebook.decisions:
+        return Column("decision", name, rulebook.decisions[name].title)
+    return Column("fact", name, rulebook.facts[name].label if name in rulebook.facts else name)
+
+
+def line(rulebook: Rulebook, table: Decision, row: Row) -> Line:
+    """A row of the table, in words."""
+    words = {cell.fact: cell_words(rulebook, cell.fact, cell.text) for cell in row.when}
+    outcome = next((one for one in table.outcomes if one.id == row.then), Outcome(row.then, f"weight {row.weight:+g}", ""))
+    return Line(row, tuple(words.get(name, "") for name in table.facts), outcome, resolve(rulebook, row.cites))
+
+
+def choice_labels(rulebook: Rulebook, name: str) -> dict[str, str]:
+    """The labels of a choice fact, or of another table's outcomes, by id."""
+    if name in rulebook.decisions:
+        return {outcome.id: outcome.label for outcome in rulebook.decisions[name].outcomes}
+    fact = rulebook.facts.get(name)
+    return {choice.id: choice.label for choice in fact.choices} if fact else {}
+
+
+def cell_words(rulebook: Rulebook, name: str, text: str) -> str:
+    """A cell as a reader reads it: labels in the place of ids, numbers with their unit."""
+    labels = choice_labels(rulebook, name)
+    if labels:
+        return " ".join(labels.get(word.strip(","), word).lower() for word in text.split())
+    unit = rulebook.units.get(rulebook.facts[name].unit) if name in rulebook.facts else None
+    return f"{text}\u00a0{unit.symbol}" if unit and unit.symbol else text
+
+
+def shown(rulebook: Rulebook, table: Decision, example: Example) -> Shown:
+    """A worked example: what is known and what comes out, in words."""
+    expect = example.expect
+    labels = {outcome.id: outcome.label for outcome in table.outcomes}
+    if "unsettled" in expect:
+        left = " or ".join(labels.get(name, name) for name in expect["unsettled"])
+        next_fact = known_name(rulebook, expect["ask_next"]) if expect.get("ask_next") else ""
+        out = f"Not settled: {left}." + (f" Find out next: {next_fact}." if next_fact else "")
+    else:
+        out = labels.get(expect.get("outcome", ""), str(expect.get("outcome", "")))
+        out += f" (row {expect['row']})" if "row" in expect else ""
+    return Shown(example.name, known_words(rulebook, example.facts), out)
+
+
+def known_name(rulebook: Rulebook, name: str) -> str:
+    """What a fact or another decision's answer is called."""
+    return column(rulebook, name).label
+
+
+def known_words(rulebook: Rulebook, facts: dict) -> str:
+    """Facts of an example in words: `Row spacing 2.4 m; Climate: cool`."""
+    return "; ".join(f"{known_name(rulebook, name)}: {value_words(rulebook, name, value)}" for name, value in facts.items())
+
+
+def value_words(rulebook: Rulebook, name: str, value: object) -> str:
+    """An author's value of a fact in words."""
+    if value == "unknown":
+        return "not known"
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, str):
+        return choice_labels(rulebook, name).get(value, value)
+    unit = rulebook.units.get(rulebook.facts[name].unit) if name in rulebook.facts else None
+    return wording.with_unit(float(value), unit) if isinstance(value, (int, float)) else str(value)
+
+
+def replaced_note(replaced) -> str:
+    """A line for an item that an edition put in the place of the guide's own; empty for all others."""
+    if replaced is None:
+        return ""
+    return f"The edition `{replaced.edition}` put this in the place of the guide's own (digest of the original: `{replaced.digest}`)."

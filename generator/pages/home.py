@@ -1,0 +1,33 @@
+"""The start page: the hand-written docs/index.md with its generated parts put where its marks stand."""
+
+import re
+from collections.abc import Callable
+
+from generator.pages.jinja import render
+from generator.pages.paths import Links
+from generator.reading.rulebook import Rulebook
+
+MARK = re.compile(r"<!-- guide: (\w+) -->")
+HERE = "index.md"
+
+
+def home_page(rulebook: Rulebook, text: str) -> str:
+    """The start page. A mark `<!-- guide: NAME -->` in the text is replaced by the part of that name."""
+    parts: dict[str, Callable[[Rulebook], str]] = {"stages": _stages, "answers": _answers}
+    return MARK.sub(lambda mark: parts[mark[1]](rulebook) if mark[1] in parts else mark[0], text)
+
+
+def _stages(rulebook: Rulebook) -> str:
+    """The stages that exist, in the order of the work."""
+    return render("home_stages.md.jinja", links=Links(HERE), stages=by_number(rulebook))
+
+
+def _answers(rulebook: Rulebook) -> str:
+    """Every question that has a page of its own."""
+    tables = [table for table in rulebook.decisions.values() if not table.generated]
+    return render("home_answers.md.jinja", links=Links(HERE), decisions=tables, calculators=list(rulebook.calculators.values()))
+
+
+def by_number(rulebook: Rulebook) -> list:
+    """The stages in the order of the work."""
+    return sorted(rulebook.stages.values(), key=lambda stage: stage.number)

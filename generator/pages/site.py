@@ -1,0 +1,33 @@
+"""All pages of the site: {path: Markdown}."""
+
+from pathlib import Path
+
+from generator.pages.calculators import calculator_pages
+from generator.pages.decisions import decision_pages
+from generator.pages.home import home_page
+from generator.pages.items import item_pages
+from generator.pages.lists import list_pages
+from generator.pages.plan import plan_page
+from generator.reading.rulebook import Rulebook
+
+FOR_CONTRIBUTORS = {"design", "performance.md"}
+
+
+def site_pages(rulebook: Rulebook, docs: Path) -> dict[str, str]:
+    """Every page by its path, from the root of the site."""
+    written = hand_written(docs)
+    return {
+        **written,
+        "index.md": home_page(rulebook, written["index.md"]),
+        "plan.md": plan_page(rulebook),
+        **item_pages(rulebook),
+        **decision_pages(rulebook),
+        **calculator_pages(rulebook),
+        **list_pages(rulebook),
+    }
+
+
+def hand_written(docs: Path) -> dict[str, str]:
+    """The hand-written pages of the site; what is for contributors stays off it."""
+    paths = sorted(path for path in docs.rglob("*.md") if path.relative_to(docs).parts[0] not in FOR_CONTRIBUTORS)
+    return {path.relative_to(docs).as_posix(): path.read_text(encoding="utf-8") for path in paths}
