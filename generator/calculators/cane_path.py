@@ -1,0 +1,44 @@
+"""The way of a cane or an arm: up from the head, over in a bend, and along the wire.
+
+The head stands below the wire, so the first part of a cane is not on the wire: about two nodes sit between head and wire. A
+bend of height h takes h of the wire's length and is about 1.6 h long, which is where the extra nodes find their place.
+"""
+
+from generator.calculators.drawing_shapes import Point, length_mm
+
+PIECES: int = 8
+
+
+def path_to_right(rise_mm: int, reach_mm: int, wire_y: int) -> list[Point]:
+    """The points from the head (x = 0, rise_mm under the wire) to the place reach_mm along the wire, which lies at y = wire_y.
+
+    A head level with the wire or above it (rise_mm not above zero) has no bend. A wire shorter than the bend gives the bend.
+    """
+    points: list[Point] = []
+    bend = max(0, rise_mm)
+    if bend > 0:
+        points = [bend_point(bend, k, wire_y) for k in range(PIECES)]
+    points.append(Point(bend, wire_y))
+    if reach_mm > bend:
+        points.append(Point(reach_mm, wire_y))
+    return points
+
+
+def bend_point(bend: int, piece: int, wire_y: int) -> Point:
+    """A point of the bend, a parabola that leaves the head straight up and meets the wire flat."""
+    done = float(piece) / float(PIECES)
+    left = 1.0 - done
+    return Point(round(float(bend) * done * done), wire_y + round(float(bend) * left * left))
+
+
+def nodes_on(path: list[Point], internode_mm: int) -> int:
+    """How many nodes a cane on this way has room for: the first is one internode from the head. Raises ValueError when
+    the internode is not above zero."""
+    if internode_mm <= 0:
+        raise ValueError("the internode must be above zero")
+    return round(length_mm(path)) // internode_mm
+
+
+def mirrored(points: list[Point]) -> list[Point]:
+    """The same way to the left of the trunk."""
+    return [Point(-point.x, point.y) for point in points]
