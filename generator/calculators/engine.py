@@ -24,12 +24,12 @@ def decide(table: Table, facts: Facts, earlier: list[Decided]) -> Decided:
     points = candidates(table, facts, earlier)
     states = row_sets(table, points)
     outcomes = [outcome_of(table, rows) for rows in states]
-    feeders = [decided_of(earlier, column.fact) for column in table.columns if column.derived]
-    gap = NO_OUTCOME in outcomes or any(feeder.gap for feeder in feeders)
+    bare = [c for c, column in enumerate(table.columns) if column.derived and decided_of(earlier, column.fact).gap]
+    gap = NO_OUTCOME in outcomes or len(bare) > 0
     possible = [k for k in range(len(table.outcomes)) if k in outcomes]
     settled = len(possible) == 1 and not gap
     rows = _rows_left(table, states)
-    columns = _resting_columns(table, points, rows, gap)
+    columns = _resting_columns(table, points, rows, bare, gap)
     rests_on = _base_facts(table, columns, facts, earlier)
     return Decided(
         table=table.id,
@@ -145,13 +145,13 @@ def _fails(cell: Cell, points: list[list[float]]) -> bool:
     return not any(within(cell.spans, point) for point in points[cell.column])
 
 
-def _resting_columns(table: Table, points: list[list[float]], rows: list[int], gap: bool) -> list[int]:
-    """The columns that are enough for the answer, ascending.
+def _resting_columns(table: Table, points: list[list[float]], rows: list[int], bare: list[int], gap: bool) -> list[int]:
+    """The columns that are enough for the answer, ascending. bare are the columns whose own table does not cover everything.
 
     Every row that may apply brings all its columns; every row that had to be ruled out brings one column that rules it out,
     one already there if possible. Rows behind the last that may apply need no ruling out, unless something is not covered.
     """
-    used: list[int] = []
+    used = [c for c in bare]
     for r in rows:
         used = used + [cell.column for cell in table.rows[r].cells if cell.column not in used]
     behind = len(table.rows)

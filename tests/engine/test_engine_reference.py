@@ -1,0 +1,84 @@
+"""The engine against a slow, separately written reference on random tables, and its promises as properties."""
+
+import random
+
+import pytest
+
+from generator.answers.tables import candidates_for, tables_for
+from generator.calculators.asking import ask_next
+from generator.calculators.changes import with_number
+from generator.calculators.engine import decide_all
+from generator.calculators.facts import ASSUMED, UNKNOWN, Facts
+from generator.calculators.tables import decided_of
+from tests import made_tables as made
+from tests.engine import reference
+
+TABLES = 2_000
+BATCHES = 10
+
+
+def known_of(facts: Facts) -> dict[str, float]:
+    """The known facts as the reference takes them."""
+    return {fact: x for fact, x, status in zip(facts.ids, facts.numbers, facts.statuses) if status >= ASSUMED}
+
+
+def cases(seed: int, count: int):
+    """Random chains with random facts: (rng, chain, tables, facts)."""
+    rng = random.Random(seed)
+    for _ in range(count):
+        chain = made.random_chain(rng)
+        yield rng, chain, tables_for(chain.book, chain.top), made.random_facts(rng, chain.book, rng.choice((0.0, 0.5, 0.8, 1.0)))
+
+
+@pytest.mark.parametrize("batch", range(BATCHES))
+def test_the_engine_says_what_the_reference_says(batch, amount):
+    """Outcomes left, what is not covered and the rows that may apply are the same for every table of the chain."""
+    for _, chain, tables, facts in cases(batch, amount(TABLES, 10 * TABLES)):
+        for table, one in zip(tables, decide_all(tables, facts)):
+            said = reference.say(chain.book, table.id, known_of(facts))
+            assert {table.outcomes[k].id for k in one.possible} == said.outcomes
+            assert (one.gap, one.settled) == (said.gap, said.settled)
+            assert {table.rows[r].id for r in one.rows} == said.rows
+
+
+def test_what_an_answer_rests_on_is_enough_for_it():
+    """Forgetting every other fact leaves the same outcomes possible, as long as every table covers what is then possible."""
+    for _, chain, tables, facts in cases(100, 2000):
+        one = decided_of(decide_all(tables, facts), chain.top)
+        statuses = [status if fact in one.rests_on else UNKNOWN for fact, status in zip(facts.ids, facts.statuses)]
+        again = decided_of(decide_all(tables, Facts(facts.ids, facts.numbers, statuses)), chain.top)
+        overlapping = any(decision.policy == "one_row" for decision in chain.book.decisions.values())
+        assert overlapping or again.gap or again.possible == one.possible
+
+
+def test_asking_what_is_named_always_comes_to_an_end():
+    """Answering each question settles the table or shows that it is not covered; no known fact is ever asked."""
+    for rng, chain, tables, facts in cases(200, 500):
+        for _ in range(len(facts.ids) + 1):
+            decided = decide_all(tables, facts)
+            one = decided_of(decided, chain.top)
+            asked = ask_next(tables, facts, decided, chain.top)
+            if one.settled or asked == "":
+                break
+            assert asked in one.open
+            index = facts.ids.index(asked)
+            facts = with_number(facts, asked, made.random_number(rng, chain.book.facts[asked]))
+            facts.statuses[index] = ASSUMED
+        assert one.settled or one.gap
+
+
+def test_the_values_tried_find_the_nearest_flip_on_the_grid():
+    """No half step nearer than the nearest flip among the candidates gives another settled outcome."""
+    for _, chain, tables, facts in cases(300, 500):
+        before = decided_of(decide_all(tables, facts), chain.top)
+        for fact in before.rests_on if before.settled else ():
+            tried = next(one.numbers for one in candidates_for(chain.book, chain.top) if one.fact == fact)
+            assert nearest(tables, facts, chain.top, fact, tried) == nearest(tables, facts, chain.top, fact, reference.grid(chain.book, fact))
+
+
+def nearest(tables, facts: Facts, top: str, fact: str, numbers: list[float]) -> float | None:
+    """How far away the nearest flip among the numbers is."""
+    now = facts.numbers[facts.ids.index(fact)]
+    before = decided_of(decide_all(tables, facts), top).outcome
+    others = [(x, decided_of(decide_all(tables, with_number(facts, fact, x)), top)) for x in numbers]
+    return min((abs(x - now) for x, one in others if one.settled and one.outcome != before), default=None)
