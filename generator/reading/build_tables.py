@@ -35,7 +35,7 @@ def decision(document: Document, columns: Columns, varieties: dict[str, Variety]
     outcomes = tuple(_outcome(entry) for entry in data["outcomes"])
     generated = data["rows"] == "varieties"
     problems = _facts_there(document, columns)
-    cells = _Cells(document, columns)
+    cells = _Cells(document, columns, all_there=not problems)
     rows: tuple[Row, ...] = ()
     if generated:
         problems += _outcomes_of_lists(document, data)
@@ -93,16 +93,18 @@ def examples(document: Document) -> tuple[Example, ...]:
 class _Cells:
     """Reads the cells of one table and gathers what is wrong with them."""
 
-    def __init__(self, document: Document, columns: Columns) -> None:
+    def __init__(self, document: Document, columns: Columns, all_there: bool) -> None:
         self.document = document
         self.columns = columns
+        self.all_there = all_there
         self.problems: list[Problem] = []
 
     def read(self, place: tuple, named: str, when: dict) -> tuple[Cell, ...]:
         """The cells at a place, in the order of the table's facts; named says whose they are, for problems."""
         asked = self.document.data["facts"]
         for fact in when:
-            if fact not in asked:
+            # A misspelt fact in `facts` is told once, not again at every row that spells it right.
+            if fact not in asked and self.all_there:
                 step = f"Add `{fact}` to `facts`." if fact in self.columns else suggestion(fact, asked)
                 self._problem((*place, fact), f"{named} tests `{fact}`, which is not one of the table's facts.", step)
         return tuple(cell for fact in asked if fact in when for cell in self._cell(place, named, fact, str(when[fact])))

@@ -72,7 +72,7 @@ def parse_cell(column: Column, text: str) -> tuple[Span, ...]:
     if column.kind == "date":
         return (_inside(column, _dates(words), words),)
     if column.kind == "text":
-        raise BadCell("tests a text, and tables test only numbers, choices, yes or no, and dates")
+        raise BadCell("tests a text, and no table can", "Ask a number, a choice, a yes or no, or a date.")
     return (_inside(column, _numbers(words), words),)
 
 
@@ -89,6 +89,8 @@ def _choices(known: tuple[str, ...], words: str) -> tuple[Span, ...]:
     turned = words.startswith("not ")
     named = [part.strip() for part in re.split(r",| or | nor ", words[4:] if turned else words)]
     for name in named:
+        if name == "unknown":
+            raise BadCell("tests `unknown`, and no row can: every table asks for what is unknown", "Name what it may be.")
         if name not in known:
             raise BadCell(f"names `{name}`, which is not one of the choices", suggestion(name, known))
     if len(set(named)) < len(named):

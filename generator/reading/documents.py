@@ -121,7 +121,7 @@ def _kind(inside: str, shown: str) -> tuple[str, Problem | None]:
     if not folder:
         if name in SINGLE_FILES:
             return SINGLE_FILES[name], None
-        step = suggestion(name, SINGLE_FILES, "Put it in the folder of its kind.")
+        step = f"Put it in the folder of its kind: {', '.join(FOLDERS)}."
         return "", Problem(shown, 0, f"`{name}` does not belong here.", step)
     if folder not in FOLDERS:
         return "", Problem(shown, 0, f"`{folder}` is not a folder of rules.", suggestion(folder, FOLDERS, _folders()))

@@ -1,5 +1,6 @@
 """Faults of shape in the words of an author: which field of which row, what it should be, and what is near."""
 
+import re
 from dataclasses import dataclass
 
 from generator.problems import Problem
@@ -7,6 +8,9 @@ from generator.reading.documents import Document
 from generator.reading.near import suggestion
 
 SHORT = 40
+CALLED = {"ids": "ledger of ids"}
+COMMA = "A comma parts fields: write decimals with a point."
+DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
 TYPES = {
     "string": ("should be text", 'Put it in quotes if it is meant as text: "{found}".'),
     "number": ("should be a number", "Write it plainly, with a point for decimals and without unit or quotes."),
@@ -35,7 +39,7 @@ def worded(document: Document, schema: dict, fault: Fault) -> list[Problem]:
     problems = []
     for place, said, step in _say(document, schema, fault, nouns):
         crumbs, field = _crumbs(document, place, nouns)
-        subject = f"{crumbs}: `{field}`" if crumbs and field else f"`{field}`" if field else crumbs or f"This {document.kind}"
+        subject = f"{crumbs}: `{field}`" if crumbs and field else f"`{field}`" if field else crumbs or f"This {CALLED.get(document.kind, document.kind)}"
         problems.append(document.problem(place, f"{subject[0].upper()}{subject[1:]} {said}.", step))
     return problems
 
@@ -68,27 +72,36 @@ def _wrong(fault: Fault) -> tuple[str, str]:
     message = fault.schema.get("x-message", "")
     if fault.rule == "not":
         return message, "Take it away, or look at the field it goes with."
-    if fault.rule == "format":
+    if fault.rule == "format" and DAY.fullmatch(str(fault.found)):
         return f"is no day of the calendar ({_shown(fault.found)})", help_text
     if message:
         found = "" if isinstance(fault.found, (dict, list)) else f"; it is {_shown(fault.found)}"
         return f"{message}{found}", help_text
     if fault.rule == "type":
-        said, step = TYPES[fault.asked if isinstance(fault.asked, str) else fault.asked[0]]
-        found = "" if isinstance(fault.found, (dict, list)) else f"; it is {_shown(fault.found)}"
-        return f"{said}{found}", step.format(found=fault.found) if not found == "" or "{" not in step else help_text
+        return _type(fault)
     if fault.rule == "minItems":
         few = "is empty" if not fault.found else f"needs at least {fault.asked} entries"
         return few, help_text
     return "is not as it should be", help_text
 
 
+def _type(fault: Fault) -> tuple[str, str]:
+    """Text where a number should be, a list where text should be, and so on."""
+    said, step = TYPES[fault.asked if isinstance(fault.asked, str) else fault.asked[0]]
+    if fault.asked == "object" and fault.schema.get("required"):
+        step = f"Write its fields: {', '.join(fault.schema['required'])}."
+    if isinstance(fault.found, (dict, list)):
+        return said, step.replace("{found}", "...")
+    return f"{said}; it is {_shown(fault.found)}", step.replace("{found}", str(fault.found))
+
+
 def _extra(fault: Fault, owner: str) -> list[tuple[tuple, str, str]]:
     """Fields that do not exist, each with the nearest that does."""
     known = fault.schema.get("properties", {})
     free = [name for name in known if name not in fault.found]
+    listed = f"Its fields are: {', '.join(known)}."
     return [
-        ((*fault.place, extra), f"is not a field of {owner}", suggestion(extra, free, f"Its fields are: {', '.join(known)}."))
+        ((*fault.place, extra), f"is not a field of {owner}", COMMA if extra.isdigit() else suggestion(extra, free, listed))
         for extra in fault.found
         if extra not in known
     ]
@@ -98,7 +111,7 @@ def _owner(document: Document, fault: Fault, nouns: list[str]) -> str:
     """What a field was written in: a row, a figure, a fact, `reviewed`."""
     if fault.place and isinstance(fault.place[-1], str):
         return f"`{fault.place[-1]}`"
-    noun = nouns[-1] if fault.place and nouns else document.kind
+    noun = nouns[-1] if fault.place and nouns else CALLED.get(document.kind, document.kind)
     return f"{'an' if noun[0] in 'aeiou' else 'a'} {noun}"
 
 
@@ -109,7 +122,7 @@ def _needed(schema: dict, fault: Fault) -> tuple[str, str]:
     told = fields.get(missing[0], {}).get("description", "")
     listed = ", ".join(f"`{name}`" for name in missing[:-1])
     listed = f"{listed} and `{missing[-1]}`" if listed else f"`{missing[-1]}`"
-    return f"needs {listed}", f"`{missing[0]}`: {told}" if told else ""
+    return f"needs {listed}", f"`{missing[0]}`: {told}" if told else f"Write `{missing[0]}`."
 
 
 def _dependent(fault: Fault) -> tuple[str, str]:

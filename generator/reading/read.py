@@ -107,7 +107,7 @@ class _Reading:
             if document.id in facts:
                 sentence = f"`{document.id}` is the id of a fact, and a table's outcome becomes a fact of its own."
                 self.problems.append(document.problem((), sentence, "Rename the file of one of the two."))
-            known[document.id] = derived_column(document.data)
+            known.setdefault(document.id, derived_column(document.data))
         lost = {name for kind, name in self.lost if kind in ("fact", "decision")} - known.keys()
         return Columns(known, frozenset(lost))
 

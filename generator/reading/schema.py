@@ -6,10 +6,11 @@ something is wrong with the field; `x-one` names one entry of a list; `x-unique`
 
 import json
 from collections.abc import Iterator
+from datetime import date
 from functools import cache
 from pathlib import Path
 
-from jsonschema import Draft202012Validator, ValidationError, validators
+from jsonschema import Draft202012Validator, FormatChecker, ValidationError, validators
 
 from generator.problems import Problem
 from generator.reading.documents import Document
@@ -81,13 +82,27 @@ def _unique(_validator: object, field: str, entries: object, _schema: dict) -> I
             seen.add(name)
 
 
+formats = FormatChecker(formats=())
+
+
+@formats.checks("date")
+def _is_date(found: object) -> bool:
+    """The format `date`: year-month-day and a day of the calendar. (Anything but text is the business of `type`.)"""
+    if not isinstance(found, str):
+        return True
+    try:
+        return date.fromisoformat(found).isoformat() == found
+    except ValueError:
+        return False
+
+
 Validator = validators.extend(Draft202012Validator, {"x-unique": _unique})
 
 
 @cache
 def _validator(kind: str) -> Validator:
     """The validator of a kind, made once."""
-    return Validator(schema(kind), format_checker=Draft202012Validator.FORMAT_CHECKER)
+    return Validator(schema(kind), format_checker=formats)
 
 
 @cache

@@ -36,7 +36,7 @@ BROKEN = (
         "A quote is opened here and never closed.",
         "Close the quote; an apostrophe inside '...' is written twice.",
     ),
-    ("did not find expected ',' or", "A bracket [ or { is opened and not closed.", "Close it with ] or }."),
+    ("did not find expected ',' or", "A bracket [ or { is opened here and not closed.", "Close it with ] or }."),
     ("did not find expected node content", "A comma or bracket stands where a value should be.", "Write the value or take the sign away."),
     ("found undefined tag handle", "Tags (words that start with !) are not used here.", "Put the text in quotes."),
     ("found unknown escape", 'A backslash inside "..." has a meaning of its own.', "Use '...' quotes, or write the backslash twice."),
@@ -51,7 +51,7 @@ def broken(error: Exception, text: str, shown: str) -> Problem:
     mark = error.problem_mark or error.context_mark
     line = mark.line + 1 if mark else 0
     said = f"{error.context or ''} {error.problem or ''}"
-    if "end of stream" in said and error.context_mark:
+    if error.context_mark and ("end of stream" in said or "parsing a flow" in said):
         line = error.context_mark.line + 1
     if _indented_by_tab(text, line):
         return Problem(shown, line, *TAB)

@@ -102,7 +102,7 @@ def _take(reading: _Reading, event: yaml.Event) -> None:
             reading.problem(line, "The line `---` starts a second thing in this file.", "Put one thing in a file.")
             raise _Stop
     elif isinstance(event, yaml.AliasEvent):
-        reading.problem(line, f"`*{event.anchor}` points to another place.", "Write the text here again, or quote it.")
+        reading.problem(line, f"`*{event.anchor}` copies from another place, which rules do not do.", "Write it out; text is quoted.")
         _put(reading, None, line)
     elif isinstance(event, yaml.ScalarEvent):
         _refuse_marks(reading, event, line)
@@ -117,10 +117,10 @@ def _take(reading: _Reading, event: yaml.Event) -> None:
 def _refuse_marks(reading: _Reading, event: yaml.Event, line: int) -> None:
     """Anchors and tags are refused, kindly."""
     if event.anchor is not None:
-        reading.problem(line, f"`&{event.anchor}` names this place.", "Take the name away; if it is text, quote it.")
+        reading.problem(line, f"`&{event.anchor}` marks this for copying, which rules do not do.", "Take it away; text is quoted.")
     if event.tag not in (None, "!"):
         tag = event.tag.replace("tag:yaml.org,2002:", "!!")
-        reading.problem(line, f"`{tag}` is a YAML tag.", "Take it away; if it is text, put it in quotes.")
+        reading.problem(line, f"`{tag}` is a YAML tag, and rules have none.", "Take it away; text is quoted.")
 
 
 def _open(reading: _Reading, data: dict | list, line: int) -> None:
@@ -152,7 +152,7 @@ def _key(reading: _Reading, key: str, line: int) -> None:
     """Notes the name of a field; a name given twice is a problem and the second is read past."""
     inside = reading.stack[-1]
     if key == "<<":
-        reading.problem(line, "`<<` copies fields from elsewhere.", "Write the fields here.")
+        reading.problem(line, "`<<` copies fields from elsewhere, which rules do not do.", "Write them out.")
     if key in inside.keys:
         first = inside.keys[key]
         reading.problem(line, f"`{key}` is given twice; the first is on line {first}.", "Keep one of the two.")

@@ -1,0 +1,46 @@
+"""Mistakes that real authors make, each with the exact message beside it.
+
+Each folder of tests/bad_rules/ holds `rules/` (laid over the small good rules), perhaps `edition/`, and expected.txt.
+`pytest --record-bad-rules` writes every expected.txt anew; look at the difference before you keep it.
+"""
+
+import shutil
+from pathlib import Path
+
+import pytest
+
+from generator.reading.read import read_rulebook
+
+GOOD = Path(__file__).parent / "rules"
+FOLDER = Path(__file__).parent.parent / "bad_rules"
+CASES = sorted(path.name for path in FOLDER.iterdir() if path.is_dir())
+
+
+def told(case: Path, workspace: Path) -> str:
+    """Everything that reading, and checking where reading finds nothing, says of the good rules with the case laid over."""
+    rules = shutil.copytree(GOOD, workspace / "rules")
+    if (case / "rules").is_dir():
+        shutil.copytree(case / "rules", rules, dirs_exist_ok=True)
+    edition = case / "edition"
+    book, problems = read_rulebook(rules, edition if edition.is_dir() else None)
+    if not problems:
+        from generator.checks import check_rulebook
+
+        problems = sorted(set(check_rulebook(book)))
+    return "".join(f"{problem}\n" for problem in problems)
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_a_mistake_is_told_in_these_words(name: str, tmp_path: Path, request: pytest.FixtureRequest) -> None:
+    """What is printed for a mistake is what expected.txt holds, to the letter."""
+    found = told(FOLDER / name, tmp_path)
+    expected = FOLDER / name / "expected.txt"
+    if request.config.getoption("--record-bad-rules"):
+        expected.write_text(found, encoding="utf-8")
+    assert found, "the mistake was not noticed"
+    assert found == expected.read_text(encoding="utf-8")
+
+
+def test_there_are_sixty_mistakes() -> None:
+    """The collection does not shrink below sixty."""
+    assert len(CASES) >= 60
