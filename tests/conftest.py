@@ -17,9 +17,10 @@ PROJECT = Path(__file__).resolve().parent.parent
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
-    """The two choices of `python3 -m generator test`."""
+    """The two choices of `python3 -m generator test`, and what re-records expected files."""
     parser.addoption("--no-browser", action="store_true", help="leave the browser tests out, and say which")
     parser.addoption("--deep", action="store_true", help="the same tests with far more cases each")
+    parser.addoption("--record-bad-rules", action="store_true", help="write tests/bad_rules/*/expected.txt anew")
 
 
 def pytest_configure(config: pytest.Config) -> None:
