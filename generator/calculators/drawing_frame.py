@@ -1,7 +1,7 @@
 """What every drawing of a vine has around the vine: ground, wire, neighbours, labels on their own lines, and the window.
 
-Labels stand on lines of their own above and below the vine, in turn from the left and from the right edge, each with a leader to its
-part; so they cannot run into each other however long the words become.
+Labels stand on lines of their own above and below the vine, at the left or the right edge, each with a leader to its part; so they
+cannot run into each other however long the words become.
 """
 
 from dataclasses import dataclass
@@ -15,9 +15,10 @@ NECK: int = 4
 
 @dataclass(frozen=True)
 class Label:
-    """A label and the point of the vine that its leader goes to."""
+    """A label, the edge it stands at, and the point of the vine that its leader goes to."""
 
     says: Say
+    at_left: bool
     target: Point
 
 
@@ -43,30 +44,30 @@ def ground_and_wire(frame: Frame, wire_y: int) -> list[Shape]:
 
 
 def labels_above(frame: Frame, labels: list[Label]) -> list[Shape]:
-    """Labels over the vine, the first uppermost at the left, the next below it at the right, and so on."""
+    """Labels over the vine, the first uppermost."""
     shapes: list[Shape] = []
     for k, label in enumerate(labels):
         baseline = frame.highest - (2 * (len(labels) - k) - 1) * frame.text_mm
-        shapes = shapes + label_shapes(frame, label, k % 2 == 0, baseline, baseline + frame.text_mm // NECK)
+        shapes = shapes + label_shapes(frame, label, baseline, baseline + frame.text_mm // NECK)
     return shapes
 
 
 def labels_below(frame: Frame, labels: list[Label]) -> list[Shape]:
-    """Labels under the ground, the first lowest at the left, the next above it at the right, and so on."""
+    """Labels under the ground, the first lowest."""
     shapes: list[Shape] = []
     for k, label in enumerate(labels):
         baseline = 2 * (len(labels) - k) * frame.text_mm
-        shapes = shapes + label_shapes(frame, label, k % 2 == 0, baseline, baseline - frame.text_mm)
+        shapes = shapes + label_shapes(frame, label, baseline, baseline - frame.text_mm)
     return shapes
 
 
-def label_shapes(frame: Frame, label: Label, at_left: bool, baseline: int, leader_y: int) -> list[Shape]:
+def label_shapes(frame: Frame, label: Label, baseline: int, leader_y: int) -> list[Shape]:
     """One label at an edge, and its leader from the word's near end to the part."""
     edge = frame.left + frame.text_mm // 2
-    if not at_left:
+    if not label.at_left:
         edge = frame.right - frame.text_mm // 2
-    anchor = START if at_left else END
-    inward = 2 * frame.text_mm if at_left else -2 * frame.text_mm
+    anchor = START if label.at_left else END
+    inward = 2 * frame.text_mm if label.at_left else -2 * frame.text_mm
     leader = line("leader", [Point(edge + inward, leader_y), label.target])
     return [leader, text(anchor, Point(edge, baseline), label.says)]
 

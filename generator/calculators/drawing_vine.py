@@ -11,7 +11,8 @@ from generator.calculators.say import Say
 from generator.calculators.units import MM_PER_M
 from generator.calculators.vine_layout import VineLayoutResult
 
-NO_ROOM: int = 0
+UPRIGHT: int = 3
+OUTWARD: int = 1
 
 
 def draw_vine(layout: VineLayoutResult, wire_height_mm: int, space_mm: int, gap_mm: int) -> Drawing:
@@ -63,14 +64,14 @@ def draw_cordon(layout: VineLayoutResult, frame: Frame, around: list[Shape], wir
             spurs = [spurs[len(spurs) - 1 - s] for s in range(len(spurs))]
         for s, nodes in enumerate(spurs):
             base = along(way, place_of(layout, way, s, len(spurs)))
-            shapes = shapes + spur_shapes("spur", base, nodes, layout.internode_mm // 2, s % 2 == 0)
-            tip = spur_tip(base, nodes, layout.internode_mm // 2, s % 2 == 0)
+            shapes = shapes + spur_shapes("spur", base, nodes, layout.internode_mm // 2, UPRIGHT, s % 2 == 0)
+            tip = spur_tip(base, nodes, layout.internode_mm // 2, UPRIGHT, s % 2 == 0)
         if k < len(layout.canes):
             shapes = shapes + beside(layout, way, layout.canes[k])
     arm = ways[0]
-    above = [Label(Say("drawing.arm", [float(layout.arm_mm) / MM_PER_M], []), along(arm, length_mm(arm) / 2.0))]
+    above = [Label(Say("drawing.arm", [float(layout.arm_mm) / MM_PER_M], []), True, along(arm, length_mm(arm) / 2.0))]
     if len(layout.spurs) > 0:
-        above.append(Label(Say("drawing.spur", [float(max(layout.spurs))], []), tip))
+        above.append(Label(Say("drawing.spur", [float(max(layout.spurs))], []), False, tip))
     below = [gap_label(layout, wire_y, gap_mm)]
     return framed(frame, shapes, above, below, describe_cordon(layout))
 
@@ -102,18 +103,18 @@ def draw_head(layout: VineLayoutResult, frame: Frame, around: list[Shape], wire_
     for k in range(min(len(layout.renewals), 2)):
         leans_left = k % 2 == 0
         base = Point(head.x, head.y + layout.internode_mm // 2)
-        shapes = shapes + spur_shapes("renewal", base, layout.renewals[k], layout.internode_mm // 2, leans_left)
-        tip = spur_tip(base, layout.renewals[k], layout.internode_mm // 2, leans_left)
+        shapes = shapes + spur_shapes("renewal", base, layout.renewals[k], layout.internode_mm // 2, OUTWARD, leans_left)
+        tip = spur_tip(base, layout.renewals[k], layout.internode_mm // 2, OUTWARD, leans_left)
     shapes.append(circle("head", head, layout.internode_mm // 2))
     cane = cut_at(ways[0], float(layout.canes[0] * layout.internode_mm))
-    above = [Label(Say("drawing.cane", [float(layout.canes[0])], []), along(cane, length_mm(cane) * 2.0 / (2.0 + 1.0)))]
-    below = [Label(Say("drawing.renewal", [float(layout.renewals[0])], []), tip), gap_label(layout, wire_y, gap_mm)]
+    above = [Label(Say("drawing.cane", [float(layout.canes[0])], []), True, along(cane, length_mm(cane) * 2.0 / (2.0 + 1.0)))]
+    below = [Label(Say("drawing.renewal", [float(layout.renewals[0])], []), True, tip), gap_label(layout, wire_y, gap_mm)]
     return framed(frame, shapes, above, below, describe_head(layout))
 
 
 def gap_label(layout: VineLayoutResult, wire_y: int, gap_mm: int) -> Label:
     """The gap between this vine's tip and the next one's, to the right."""
-    return Label(Say("drawing.gap", [float(gap_mm) / MM_PER_M], []), Point(layout.arm_mm + gap_mm // 2, wire_y))
+    return Label(Say("drawing.gap", [float(gap_mm) / MM_PER_M], []), False, Point(layout.arm_mm + gap_mm // 2, wire_y))
 
 
 def describe_cordon(layout: VineLayoutResult) -> list[Say]:

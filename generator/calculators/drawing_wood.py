@@ -3,20 +3,19 @@
 from generator.calculators.cane_path import path_to_right
 from generator.calculators.drawing_shapes import Point, Shape, along, circle, cut_at, line
 
-LEAN: int = 3
 DOT: int = 5
 
 
-def spur_tip(base: Point, nodes: int, internode_mm: int, left: bool) -> Point:
-    """The end of a spur: half an internode over its top node, leaning out a little."""
+def spur_tip(base: Point, nodes: int, internode_mm: int, steep: int, left: bool) -> Point:
+    """The end of a spur: half an internode over its top node, leaning out by one part in `steep`."""
     height = nodes * internode_mm + internode_mm // 2
-    lean = height // LEAN
+    lean = height // steep
     return Point(base.x - lean if left else base.x + lean, base.y - height)
 
 
-def spur_shapes(css: str, base: Point, nodes: int, internode_mm: int, left: bool) -> list[Shape]:
+def spur_shapes(css: str, base: Point, nodes: int, internode_mm: int, steep: int, left: bool) -> list[Shape]:
     """A spur and its nodes. Internodes at the base of a cane are short: about half of those further out."""
-    stem = [base, spur_tip(base, nodes, internode_mm, left)]
+    stem = [base, spur_tip(base, nodes, internode_mm, steep, left)]
     height = float(nodes * internode_mm + internode_mm // 2)
     shapes = [line(css, stem)]
     for k in range(nodes):
