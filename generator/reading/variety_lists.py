@@ -37,12 +37,12 @@ def variety_rows(varieties: dict[str, Variety], outcomes: tuple[Outcome, ...], l
 
 
 def verdict(variety: Variety | None) -> str:
-    """`spur` or `cane` when the lists that take a side take the same one, `conflict` when they take both or only
-    `either` is said, `nothing_published` when no list names the variety."""
+    """`spur` or `cane` when every list says just that, `conflict` when they differ or one allows either (as dis-02 counts
+    them), `nothing_published` when no list names the variety."""
     if variety is None or not variety.lists:
         return "nothing_published"
-    sides = {listing.says for listing in variety.lists} - {"either"}
-    return sides.pop() if len(sides) == 1 else "conflict"
+    said = {listing.says for listing in variety.lists}
+    return said.pop() if len(said) == 1 and "either" not in said else "conflict"
 
 
 def _weakest(variety: Variety | None) -> str:
