@@ -7,26 +7,26 @@ import tokenize
 from pathlib import Path
 
 from generator.compiler import calls, expressions  # noqa: F401  (they register what they turn into JavaScript)
-from generator.compiler.modules import CALCULATORS, PACKAGE, Module, read_file, read_text
-from generator.compiler.statements import Lines, function, pop_comments
-from generator.compiler.types import Refused, Signature
+from generator.compiler.modules import CALCULATORS, PACKAGE, Module, Ranges, read, read_file
+from generator.compiler.statements import Comments, Lines, function, pop_comments
+from generator.compiler.types import Refused, Signature, js_name
 from generator.problems import Problem, ProblemsFound
 
 HELPERS = Path(__file__).with_name("helpers.js")
 TWINS = {"numbertext": Path(__file__).with_name("numbertext.js")}
 
 
-def compile_module(name: str) -> str:
+def compile_module(name: str, ranges: Ranges | None = None) -> str:
     """The script of generator/calculators/<name>.py: classic, strict, ES2018; the same text on every run.
 
-    Raises ProblemsFound with every refusal, and FileNotFoundError when there is no such module.
+    ranges are the declared ones of its int inputs. Raises ProblemsFound with every refusal; FileNotFoundError without a module.
     """
-    return TWINS[name].read_text(encoding="utf-8") if name in TWINS else script(read_file(name))
+    return TWINS[name].read_text(encoding="utf-8") if name in TWINS else script(read_file(name, ranges))
 
 
-def compile_text(text: str, path: str, name: str) -> str:
+def compile_text(text: str, path: str, name: str, ranges: Ranges | None = None) -> str:
     """The same for the text of a module; path is what problems name. Raises ProblemsFound."""
-    return script(read_text(text, path, name))
+    return script(read(Module(name, path, text, ranges or {}), (name,)))
 
 
 def module_order(names: list[str]) -> list[str]:
@@ -35,55 +35,63 @@ def module_order(names: list[str]) -> list[str]:
     for name in names:
         tree = ast.parse((CALCULATORS / f"{name}.py").read_text(encoding="utf-8"))
         imported = [node.module or "" for node in tree.body if isinstance(node, ast.ImportFrom)]
-        siblings = [module.removeprefix(PACKAGE) for module in imported if module.startswith(PACKAGE)]
-        before = [] if name in TWINS else module_order(siblings)
+        before = module_order([module.removeprefix(PACKAGE) for module in imported if module.startswith(PACKAGE)])
         order += [module for module in [*before, name] if module not in order]
     return order
 
 
 def helpers_script(names: list[str]) -> str:
     """The script that makes `Guide` with those helpers that the named modules use; it is loaded first."""
-    found = re.split(r"\n\n(?=//|function)", HELPERS.read_text(encoding="utf-8").strip())[1:]
-    parts = {re.search(r"^function (\w+)", part, re.M)[1]: part for part in found}
+    return helpers_for("".join(map(compile_module, names)))
+
+
+def helpers_for(scripts: str) -> str:
+    """The script that makes `Guide` with those helpers that the given scripts use, in the order of helpers.js."""
+    chunks = re.split(r"\n\n(?=//|function)", HELPERS.read_text(encoding="utf-8").strip())[1:]
+    parts = {re.search(r"^function (\w+)", chunk, re.M)[1]: chunk for chunk in chunks}
     used: set[str] = set()
-    open_ = {helper for name in names for helper in re.findall(r"\$\.(\w+)\(", compile_module(name))} & set(parts)
-    while open_:
-        used |= open_
-        open_ = {inner for helper in open_ for inner in re.findall(r"(\w+)\(", parts[helper])} & set(parts) - used
-    lines = ["/** What compiled calculators need of Python. */", "var Guide = {};", "Guide.$ = (function () {", '  "use strict";', ""]
-    for helper, part in parts.items():
-        lines += ["  " + line for line in part.split("\n")] + [""] if helper in used else []
-    return "\n".join([*lines, f"  return {{ {', '.join(name for name in parts if name in used)} }};", "})();", ""])
+    found = set(re.findall(r"\$\.(\w+)\(", scripts))
+    while found := (found & set(parts)) - used:
+        used |= found
+        found = {inner for helper in found for inner in re.findall(r"(\w+)\(", parts[helper])}
+    kept = [name for name in parts if name in used]
+    lines = [line for name in kept for line in ["", *parts[name].split("\n")]]
+    head = '/** What compiled calculators need of Python. */\nvar Guide = {};\nGuide.$ = (function () {\n  "use strict";'
+    return "\n".join([head, *indented(lines), f"\n  return {{ {', '.join(kept)} }};\n}})();\n"])
 
 
 def script(module: Module) -> str:
-    """The script of a module that has been read."""
-    comments = find_comments(module.text) if not module.refusals else []
-    lines = [*docstring(module.tree), f"Guide.{module.name} = (function ($) {{", '  "use strict";']
-    lines += [f"  const {name} = Guide.{source}.{name};" for name, source in module.imports.items()]
+    """The script of a module that has been read. Raises ProblemsFound."""
+    comments = [] if module.refusals else find_comments(module.text)
+    lines = [f"const {js_name(name)} = Guide.{source}.{name};" for name, source in module.imports.items()]
     for node in module.tree.body:
-        lines += ["  " + line if line else "" for line in top(node, module, comments)]
+        lines += top(node, module, comments)
     refuse_recursion(module)
     if module.refusals:
         raise ProblemsFound([problem(module.path, refused) for refused in module.refusals if str(refused)])
     own = {name: known for name, known in module.names.items() if name not in module.imports}
     exported = [pair(name, known.name if isinstance(known, Signature) else known.text) for name, known in own.items()]
-    tail = ["  " + line for line in pop_comments(comments, len(module.text))]
-    return "\n".join([*lines, *tail, "", f"  return {{ {', '.join(exported)} }};", "})(Guide.$);", ""])
+    lines += [*pop_comments(comments, len(module.text)), "", f"return {{ {', '.join(exported)} }};"]
+    head = [*docstring(module.tree), f"Guide.{module.name} = (function ($) {{", '  "use strict";']
+    return "\n".join([*head, *indented(lines), "})(Guide.$);", ""])
 
 
-def top(node: ast.stmt, module: Module, comments: list[tuple[int, str]]) -> Lines:
-    """The lines of one statement of the top level, an empty line and comments before it."""
-    match node:
-        case ast.AnnAssign(target=ast.Name(id=name)) if name in module.constants:
+def indented(lines: Lines) -> Lines:
+    """The lines two places further in; empty ones stay empty."""
+    return ["  " + line if line else "" for line in lines]
+
+
+def top(node: ast.stmt, module: Module, comments: Comments) -> Lines:
+    """The lines of one statement of the top level, comments before it."""
+    match node, module.names.get(getattr(node, "name", "")):
+        case ast.AnnAssign(target=ast.Name(id=name)), _ if name in module.constants:
             return [*pop_comments(comments, node.end_lineno), f"const {module.names[name].text} = {module.constants[name]};"]
-        case ast.ClassDef() if isinstance(known := module.names.get(node.name), Signature):
-            names = [part.name for part in known.parameters]
-            js = ", ".join(known.fields())
-            fields = ", ".join(map(pair, names, known.fields()))
-            lines = [f"function {known.name}({js}) {{", f"  return {{ {fields} }};", "}"]
-            return ["", *pop_comments(comments, node.end_lineno), *docstring(node), *lines]
-        case ast.FunctionDef() if isinstance(module.names.get(node.name), Signature):
+        case ast.ClassDef(), Signature() as known:
+            names = [js_name(part.name) for part in known.parameters]
+            fields = ", ".join(pair(part.name, name) for part, name in zip(known.parameters, names))
+            made = [f"function {known.name}({', '.join(names)}) {{", f"  return {{ {fields} }};", "}"]
+            return ["", *pop_comments(comments, node.end_lineno), *docstring(node), *made]
+        case ast.FunctionDef(), Signature():
             return ["", *pop_comments(comments, node.lineno), *docstring(node), *function(node, module, comments)]
     return []
 
@@ -95,13 +103,12 @@ def pair(name: str, js: str) -> str:
 
 def docstring(node: ast.Module | ast.ClassDef | ast.FunctionDef) -> Lines:
     """The docstring as a comment in JavaScript."""
-    text = (ast.get_docstring(node) or "").replace("*/", "* /").split("\n")
-    lines = ["/** " + text[0], *(f" * {line}".rstrip() for line in text[1:])]
-    return [*lines[:-1], lines[-1] + " */"] if text != [""] else []
+    text = (ast.get_docstring(node) or "").replace("*/", "* /")
+    return f"/** {text} */".replace("\n", "\n * ").replace(" \n", "\n").split("\n") if text else []
 
 
-def find_comments(text: str) -> list[tuple[int, str]]:
-    """The comments of a module as (line, JavaScript)."""
+def find_comments(text: str) -> Comments:
+    """The comments of a module: line, JavaScript."""
     tokens = tokenize.generate_tokens(io.StringIO(text).readline)
     return [(token.start[0], "//" + token.string[1:]) for token in tokens if token.type == tokenize.COMMENT]
 
@@ -109,14 +116,12 @@ def find_comments(text: str) -> list[tuple[int, str]]:
 def refuse_recursion(module: Module) -> None:
     """Refuse functions that call themselves, directly or through others."""
     functions = {node.name: node for node in module.tree.body if isinstance(node, ast.FunctionDef)}
-    calls_of = {name: {part.id for part in ast.walk(node) if isinstance(part, ast.Name)} & set(functions) for name, node in functions.items()}
-    for name, node in functions.items():
-        reached, open_ = set(), {name}
-        while open_:
-            open_ = set().union(*(calls_of[part] for part in open_)) - reached
-            reached |= open_
-        if name in reached:
-            module.refusals.append(Refused(node, f"`{name}` calls itself, directly or through others.", "Write a while loop with a list of what is still to do."))
+    reached = {name: {part.id for part in ast.walk(node) if isinstance(part, ast.Name)} & set(functions) for name, node in functions.items()}
+    for _ in functions:
+        reached = {name: set().union(others, *(reached[other] for other in others)) for name, others in reached.items()}
+    for name in [name for name, others in reached.items() if name in others]:
+        sentence = f"`{name}` calls itself, directly or through others."
+        module.refusals.append(Refused(functions[name], sentence, "Write a while loop with a list of what is still to do."))
 
 
 def problem(path: str, refused: Refused) -> Problem:
