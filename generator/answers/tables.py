@@ -115,7 +115,7 @@ def _row(decision: Decision, row: Row, places: dict[str, int], outcomes: dict[st
 def _outcome(decision: Decision, outcome: Outcome) -> engine.Outcome:
     """One outcome with its message and word."""
     word = f"outcome.{decision.id}.{outcome.id}"
-    return engine.Outcome(outcome.id, f"{decision.id}.says.{outcome.id}", word, _spans(outcome.sums), outcome.target)
+    return engine.Outcome(outcome.id, f"{decision.id}.says.{outcome.id}", word, _spans(outcome.sums), outcome.layout)
 
 
 def _spans(spans: tuple[Span, ...]) -> list[engine.Span]:

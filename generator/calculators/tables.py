@@ -53,14 +53,14 @@ class Column:
 
 @dataclass(frozen=True)
 class Outcome:
-    """An outcome: its message id, its word, (in a table that collects) the sums of weights that give it, and the system that
-    the vine is to have under it ("" when the outcome names none)."""
+    """An outcome: its message id, its word, (in a table that collects) the sums of weights that give it, and the layout of
+    nodes that it asks for this winter (`spur`, `long_spurs`, `spurs_with_canes`, `cane`, `forming`; "" for none)."""
 
     id: str
     says: str
     word: str
     sums: list[Span]
-    target: str = ""
+    layout: str = ""
 
 
 @dataclass(frozen=True)

@@ -46,7 +46,8 @@ class Row:
 
 @dataclass(frozen=True)
 class Outcome:
-    """One outcome of a table. says is a whole sentence; action, target and years serve the main decision.
+    """One outcome of a table. says is a whole sentence; action, target, years and layout serve the main decision: layout is
+    what the plan lays out this winter (`spur`, `long_spurs`, `spurs_with_canes`, `cane`, or `forming`: a vine not yet cropped).
 
     sums (YAML `sum: 3 or more`) is only for a table that collects: the sums of its rows' weights that give this outcome.
     """
@@ -57,6 +58,7 @@ class Outcome:
     target: str = ""
     action: str = ""
     years: str = ""
+    layout: str = ""
     sums: tuple[Span, ...] = ()
 
 
