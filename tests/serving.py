@@ -1,10 +1,7 @@
 """A small web server for tests: one folder, on loopback, under a sub-path, with a policy header and gzip."""
 
-import base64
 import gzip
-import hashlib
 import mimetypes
-import re
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -13,22 +10,7 @@ from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 from urllib.parse import unquote, urlsplit
 
-INLINE = re.compile(r"<(script|style)\b([^>]*)>(.*?)</\1>", re.DOTALL | re.IGNORECASE)
 PACKED = ("text/", "application/javascript", "application/json", "image/svg+xml")
-
-
-def policy_of(site: Path) -> str:
-    """The strict Content-Security-Policy for a built site: 'self', and by hash what the theme writes inline."""
-    hashes: dict[str, set[str]] = {"script": set(), "style": set()}
-    for path in site.rglob("*.html"):
-        for tag, attributes, text in INLINE.findall(path.read_text(encoding="utf-8")):
-            # Blocks of data are no scripts, and a script with src has no text.
-            if text.strip() and "application/json" not in attributes:
-                digest = hashlib.sha256(text.encode("utf-8")).digest()
-                hashes[tag.lower()].add(f"'sha256-{base64.b64encode(digest).decode()}'")
-    parts = ["default-src 'self'"]
-    parts += [f"{tag}-src 'self' {' '.join(sorted(found))}" for tag, found in hashes.items() if found]
-    return "; ".join([*parts, "base-uri 'none'", "object-src 'none'"])
 
 
 @contextmanager

@@ -8,7 +8,8 @@ from pathlib import Path
 
 import pytest
 
-from tests.serving import policy_of, serving
+from generator.pages.policy import POLICY_FILE
+from tests.serving import serving
 
 # Where a course or an organisation would put the guide: below the root of its host.
 PREFIX = "/course/guide/"
@@ -48,5 +49,5 @@ def serve_dir() -> Iterator[ServeFolder]:
 
 @pytest.fixture(scope="session")
 def served(site: Path, serve_dir: ServeFolder) -> str:
-    """The base URL of the site under the strict policy, in a sub-path; it ends in a slash."""
-    return serve_dir(site, PREFIX, policy_of(site))
+    """The base URL of the site in a sub-path, under the strict policy that comes with it; it ends in a slash."""
+    return serve_dir(site, PREFIX, (site / POLICY_FILE).read_text(encoding="utf-8").strip())

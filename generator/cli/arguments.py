@@ -64,6 +64,7 @@ def _add_site_commands(commands: "argparse._SubParsersAction", edition: argparse
 def _add_author_commands(commands: "argparse._SubParsersAction", edition: argparse.ArgumentParser) -> None:
     """test, check, explain, new, ids, lock: for those who write rules and code."""
     test = commands.add_parser("test", help="run every check and test; what follows -- goes to pytest")
+    test.set_defaults(edition="")
     test.add_argument("--no-browser", action="store_true", help="leave the browser tests out, and say which")
     test.add_argument("--deep", action="store_true", help="the same tests with far more cases each")
     commands.add_parser("check", parents=[edition], help="check the rules: every problem with file and line")

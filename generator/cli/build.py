@@ -5,7 +5,7 @@ import subprocess
 from pathlib import Path
 
 from generator.cli import folders, host
-from generator.cli.rules import PROJECT, edition_of
+from generator.cli.places import PROJECT, edition_of
 from generator.setting_up.telling import Stop
 
 SITE = PROJECT / "site"

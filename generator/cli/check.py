@@ -10,8 +10,8 @@ def run(options: argparse.Namespace) -> int:
     rulebook, problems = read_all(options)
     for problem in problems:
         print(problem)
-    files = len({problem.path for problem in problems})
     if problems:
+        files = len({problem.path for problem in problems})
         print(f"{_count(len(problems), 'problem')} in {_count(files, 'file')}.")
         return 1
     print(f"The rules are sound: no problem found (rules {rulebook.version}, edition {rulebook.edition.id}).")

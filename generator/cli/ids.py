@@ -3,7 +3,7 @@
 import argparse
 from datetime import date
 
-from generator.cli.rules import RULES
+from generator.cli.places import RULES
 from generator.reading.ledger import add_missing
 from generator.setting_up.telling import Stop
 

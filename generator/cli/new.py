@@ -2,7 +2,7 @@
 
 import argparse
 
-from generator.cli.rules import RULES
+from generator.cli.places import RULES
 from generator.reading.scaffold import new_item, what_next
 from generator.setting_up.telling import Stop
 

@@ -6,7 +6,7 @@ import socket
 
 from generator.cli import host
 from generator.cli.arguments import PROGRAM
-from generator.cli.rules import PROJECT, edition_of
+from generator.cli.places import PROJECT, edition_of
 from generator.setting_up.environment import hand_over
 from generator.setting_up.telling import Stop
 

@@ -5,7 +5,7 @@ import os
 import sys
 
 from generator.cli import check
-from generator.cli.rules import ROOT
+from generator.cli.places import PROJECT
 from generator.setting_up import browser
 from generator.setting_up.environment import hand_over
 from generator.setting_up.telling import say
@@ -14,14 +14,10 @@ SLOWEST = 20
 
 
 def run(options: argparse.Namespace) -> int:
-    """Check the rules, see to a browser, and become pytest, whose closing line is the last line of output.
+    """See to a browser, check the rules, and become pytest, whose closing line is the last line of output.
 
     Returns 1 when the rules have problems. Raises Stop when a browser is wanted and cannot be had.
     """
-    options.edition = ""
-    if check.run(options):
-        say("The tests were not run: mend the rules first.")
-        return 1
     words = [f"--durations={SLOWEST}"]
     if options.no_browser:
         words.append("--no-browser")
@@ -29,6 +25,9 @@ def run(options: argparse.Namespace) -> int:
         os.environ[browser.VARIABLE] = browser.find_or_install()
     if options.deep:
         words.append("--deep")
-    os.chdir(ROOT)
+    if check.run(options):
+        say("The tests were not run: mend the rules first.")
+        return 1
     sys.stdout.flush()
+    os.chdir(PROJECT)
     return hand_over([sys.executable, "-m", "pytest", *words, *options.extra])

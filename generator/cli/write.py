@@ -5,7 +5,7 @@ from pathlib import Path
 
 from generator.build import build_pages
 from generator.cli import folders
-from generator.cli.rules import RULES, edition_of
+from generator.cli.places import RULES, edition_of
 
 
 def run(options: argparse.Namespace) -> int:

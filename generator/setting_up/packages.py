@@ -5,8 +5,10 @@ import re
 
 from generator.setting_up import telling
 
-# What pip writes when the fault is the network and not the package.
+# What pip writes when the fault is the network and not the package. Every version that a lock pins was seen in an
+# index, so a package of which none is to be seen means that no index was reached.
 NETWORK_SIGNS = (
+    "(from versions: none)",
     "connection broken by",
     "could not fetch url",
     "max retries exceeded",
@@ -47,7 +49,7 @@ def explain(lines, lock):
             "No network: the packages in %s could not be fetched. Run the same command again when this machine can "
             "reach a package index, or set PIP_NO_INDEX=1 and PIP_FIND_LINKS to a folder that holds them." % lock
         )
-    faults = [line for line in lines if line.startswith("ERROR:")] or lines
+    faults = [line[len("ERROR:") :] for line in lines if line.startswith("ERROR:")] or lines
     return "The packages in %s could not be installed (%s). Mend that, then run the same command again." % (
         lock,
         telling.last_line(faults[:1]) or "pip said nothing",
