@@ -2,6 +2,8 @@
 
 from generator.problems import Problem
 
+# Faults that the parser notices further down than where an author has to look.
+TOLD_WHERE_IT_BEGAN = ("end of stream", "parsing a flow", "could not find expected ':'")
 TAB = ("A tab stands where only spaces may.", "Indent with spaces, never with tabs.")
 
 # What the parser says, and what an author needs to hear: (words in the parser's message, sentence, next step).
@@ -38,6 +40,7 @@ BROKEN = (
     ),
     ("did not find expected ',' or", "A bracket [ or { is opened here and not closed.", "Close it with ] or }."),
     ("did not find expected node content", "A comma or bracket stands where a value should be.", "Write the value or take the sign away."),
+    ("exceeded maximum nesting", "Lists and fields are nested far too deep.", "Write it flatter."),
     ("found undefined tag handle", "Tags (words that start with !) are not used here.", "Put the text in quotes."),
     ("found unknown escape", 'A backslash inside "..." has a meaning of its own.', "Use '...' quotes, or write the backslash twice."),
     ("block sequence entries are not allowed", "A list starts on the line of its field.", "Start the list on the next line."),
@@ -48,11 +51,10 @@ BROKEN = (
 
 def broken(error: Exception, text: str, shown: str) -> Problem:
     """A syntax fault at the line where the parser stumbled; error has PyYAML's marks and messages."""
-    mark = error.problem_mark or error.context_mark
-    line = mark.line + 1 if mark else 0
     said = f"{error.context or ''} {error.problem or ''}"
-    if error.context_mark and ("end of stream" in said or "parsing a flow" in said):
-        line = error.context_mark.line + 1
+    opened = error.context_mark and any(words in said for words in TOLD_WHERE_IT_BEGAN)
+    mark = error.context_mark if opened else error.problem_mark or error.context_mark
+    line = min(mark.line + 1, max(1, len(text.splitlines()))) if mark else 0
     if _indented_by_tab(text, line):
         return Problem(shown, line, *TAB)
     for words, sentence, step in BROKEN:
