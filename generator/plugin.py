@@ -20,10 +20,10 @@ WATCHED = ("pages/templates", "pages/assets", "pages/theme", "calculators")
 
 
 class GuideConfig(Config):
-    """rules: the folder of the rules; edition: a folder of local rules laid over them, or nothing."""
+    """rules: the folder of the rules; edition: a folder of local rules laid over them, or empty. Relative to mkdocs.yml."""
 
     rules = config_options.Dir(exists=True, default="rules")
-    edition = config_options.Optional(config_options.Dir(exists=True))
+    edition = config_options.Type(str, default="")
 
 
 class GuidePlugin(BasePlugin[GuideConfig]):
@@ -39,7 +39,7 @@ class GuidePlugin(BasePlugin[GuideConfig]):
         for file in list(files):
             if file.src_dir != config.docs_dir and file.src_uri.startswith("assets/"):
                 files.remove(file)
-        for path, content in self._pages(Path(config.docs_dir)).items():
+        for path, content in self._pages(config).items():
             written = files.get_file_from_path(path)
             if written:
                 files.remove(written)
@@ -48,7 +48,7 @@ class GuidePlugin(BasePlugin[GuideConfig]):
 
     def on_serve(self, server: LiveReloadServer, *, config: MkDocsConfig, builder) -> LiveReloadServer:
         """Watches what pages are made of: rules, edition, templates, assets, calculators."""
-        for folder in [self.config.rules, self.config.edition, *(PACKAGE / name for name in WATCHED)]:
+        for folder in [self.config.rules, self._edition(config), *(PACKAGE / name for name in WATCHED)]:
             if folder:
                 server.watch(str(folder))
         return server
@@ -61,12 +61,15 @@ class GuidePlugin(BasePlugin[GuideConfig]):
             for name in ("sitemap.xml", "sitemap.xml.gz"):
                 (site / name).unlink(missing_ok=True)
 
-    def _pages(self, docs: Path) -> dict[str, str | bytes]:
+    def _edition(self, config: MkDocsConfig) -> Path | None:
+        """The folder of the edition, if one is laid over the rules."""
+        return Path(config.config_file_path).parent / self.config.edition if self.config.edition else None
+
+    def _pages(self, config: MkDocsConfig) -> dict[str, str | bytes]:
         """The files of the site. A problem fails a build with one list; while serving it is told on the pages."""
-        edition = Path(self.config.edition) if self.config.edition else None
         build, problems = _modules(fresh=self.serving)
         try:
-            self.sound = build.build_pages(Path(self.config.rules), edition, docs)
+            self.sound = build.build_pages(Path(self.config.rules), self._edition(config), Path(config.docs_dir))
         except problems.ProblemsFound as found:
             if not self.serving:
                 raise PluginError(f"The rules are not sound.\n{found}") from None

@@ -8,7 +8,6 @@ from generator.pages.cites import Cited, resolve
 from generator.pages.decisions import known_words
 from generator.pages.jinja import render
 from generator.pages.paths import Links, page_path
-from generator.pages.questions import of_calculator
 from generator.reading.items import Cite, Value
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm, Example, Output
@@ -55,7 +54,6 @@ def calculator_page(rulebook: Rulebook, form: CalculatorForm) -> str:
         links=Links(page_path("calculator", form.id)),
         form=form,
         stage=rulebook.stages[form.stage],
-        groups=of_calculator(rulebook, form),
         outputs=[output(rulebook, one) for one in form.outputs],
         values=[used(rulebook, rulebook.values[name]) for name in form.values if name in rulebook.values],
         examples=[worked(rulebook, form, example) for example in form.examples],

@@ -16,6 +16,9 @@ POLICY = {
     "collect": "Every row that fits counts with its weight; the sum gives the answer.",
 }
 
+# A decision page has to stay light; more worked examples than these get a page of their own.
+SHOWN_BESIDE = 5
+
 
 @dataclass(frozen=True)
 class Line:
@@ -46,8 +49,24 @@ class Shown:
 
 
 def decision_pages(rulebook: Rulebook) -> dict[str, str]:
-    """One page for each table."""
-    return {page_path("decision", table.id): decision_page(rulebook, table) for table in rulebook.decisions.values()}
+    """One page for each table, and one for its worked examples where they are many."""
+    pages = {}
+    for table in rulebook.decisions.values():
+        pages[page_path("decision", table.id)] = decision_page(rulebook, table)
+        if len(table.examples) > SHOWN_BESIDE:
+            pages[examples_path(table)] = examples_page(rulebook, table)
+    return pages
+
+
+def examples_path(table: Decision) -> str:
+    """Where all worked examples of a table stand."""
+    return page_path("decision", f"{table.id}.examples")
+
+
+def examples_page(rulebook: Rulebook, table: Decision) -> str:
+    """All worked examples of a table."""
+    examples = [shown(rulebook, table, example) for example in table.examples]
+    return render("examples.md.jinja", links=Links(examples_path(table)), table=table, examples=examples)
 
 
 def decision_page(rulebook: Rulebook, table: Decision) -> str:
@@ -67,7 +86,9 @@ def decision_page(rulebook: Rulebook, table: Decision) -> str:
         names={one.id: one.label for one in columns},
         rows=[line(rulebook, table, row) for row in table.rows],
         cautions=[rulebook.cautions[name] for name in cautions if name in rulebook.cautions],
-        examples=[shown(rulebook, table, example) for example in table.examples],
+        examples=[shown(rulebook, table, example) for example in table.examples[:SHOWN_BESIDE]],
+        more_examples=len(table.examples) if len(table.examples) > SHOWN_BESIDE else 0,
+        examples_path=examples_path(table),
         feeds=[Use("decision", t.id, t.title) for t in rulebook.decisions.values() if table.id in t.facts],
         terms=[rulebook.terms[name] for name in table.terms if name in rulebook.terms],
         replaced_note=replaced_note(table.replaced),

@@ -7,7 +7,6 @@ from generator.pages import wording
 from generator.pages.home import by_number
 from generator.pages.jinja import render
 from generator.pages.paths import Links
-from generator.pages.questions import of_plan
 from generator.reading.items import Fact
 from generator.reading.rulebook import Block, Rulebook
 
@@ -29,7 +28,6 @@ def plan_page(rulebook: Rulebook) -> str:
         "plan.md.jinja",
         words=wording,
         links=Links(HERE),
-        groups=of_plan(rulebook),
         stages=by_number(rulebook),
         blocks=[BlockShown(block.name, block.note, block_link(rulebook, block)) for block in rulebook.blocks.values()],
         scripts=["assets/guide/core.js", "assets/guide/plan.js"],

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from generator.pages.wording import STANDING, allowed, with_unit
+from generator.pages.wording import STANDING
 from generator.reading.items import Fact
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm, Decision
@@ -10,13 +10,13 @@ from generator.reading.tables import CalculatorForm, Decision
 
 @dataclass(frozen=True)
 class Question:
-    """One question as a form shows it. unit is a symbol; default is worded with its unit, or empty."""
+    """What a form says of a fact beside its spec: wording, how to find it out, the standing of its default, notes on choices."""
 
-    fact: Fact
-    unit: str
-    allowed: str
-    default: str
-    default_standing: str
+    id: str
+    ask: str
+    observe: str
+    standing: str
+    notes: list[str]
     optional: bool
 
 
@@ -25,21 +25,15 @@ class Group:
     """Questions that belong together, with a heading or none."""
 
     title: str
-    questions: tuple[Question, ...]
+    questions: list[Question]
 
 
 def question(rulebook: Rulebook, fact: Fact, optional: bool = False) -> Question:
     """A fact as a question of a form."""
-    unit = rulebook.units.get(fact.unit)
     default = rulebook.values.get(fact.default_value)
-    return Question(
-        fact,
-        unit.symbol if unit else "",
-        allowed(fact, unit),
-        with_unit(default.number, unit) if default else "",
-        STANDING[default.followed.standing] if default else "",
-        optional,
-    )
+    standing = STANDING[default.followed.standing] if default else ""
+    notes = [choice.note for choice in fact.choices] if any(choice.note for choice in fact.choices) else []
+    return Question(fact.id, fact.ask, fact.observe, standing, notes, optional)
 
 
 def feeding(rulebook: Rulebook, table: Decision) -> list[Decision]:
@@ -62,14 +56,14 @@ def of_decision(rulebook: Rulebook, table: Decision) -> list[Group]:
         asked.update(new)
         title = "" if asking is table else asking.title
         if new:
-            groups.append(Group(title, tuple(question(rulebook, rulebook.facts[name]) for name in new)))
+            groups.append(Group(title, [question(rulebook, rulebook.facts[name]) for name in new]))
     return groups
 
 
 def of_calculator(rulebook: Rulebook, form: CalculatorForm) -> list[Group]:
     """The inputs of a calculator in the order of its form."""
     asked = [needed for needed in form.inputs if needed.fact in rulebook.facts]
-    return [Group("", tuple(question(rulebook, rulebook.facts[n.fact], n.optional) for n in asked))]
+    return [Group("", [question(rulebook, rulebook.facts[n.fact], n.optional) for n in asked])]
 
 
 def of_plan(rulebook: Rulebook) -> list[Group]:
@@ -78,5 +72,5 @@ def of_plan(rulebook: Rulebook) -> list[Group]:
     for stage in rulebook.stages.values():
         facts = [fact for fact in rulebook.facts.values() if fact.stage == stage.id]
         if facts:
-            groups.append(Group(stage.title, tuple(question(rulebook, fact) for fact in facts)))
+            groups.append(Group(stage.title, [question(rulebook, fact) for fact in facts]))
     return groups

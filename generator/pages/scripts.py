@@ -4,16 +4,19 @@ Scripts are classic and add to one global, so that they work from a folder on di
 """
 
 import json
-from functools import cache
+import re
 from pathlib import Path
 from typing import Any, get_type_hints
 
 from generator.answers import encode
+from generator.answers.plans import plan_tables
+from generator.answers.records import plain
 from generator.answers.tables import feeding_order
 from generator.compiler.script import compile_module, helpers_script, module_order
 from generator.pages import wording
 from generator.pages.cites import resolve
 from generator.pages.paths import page_path
+from generator.pages.questions import of_calculator, of_decision, of_plan
 from generator.reading.items import Cite
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm, Decision
@@ -21,20 +24,28 @@ from generator.reading.tables import CalculatorForm, Decision
 ASSETS = Path(__file__).parent / "assets"
 FOLDER = "assets/guide/"
 SHARED = ["answer", "changes", "guard", "wording", "drawing_shapes"]
-WRITTEN = ["numbers.js", "border.js", "link.js", "store.js", "dom.js", "drawing.js", "form.js", "show.js", "page.js"]
+WRITTEN = ["numbers.js", "border.js", "link.js", "store.js", "dom.js", "drawing.js", "form.js", "ask.js", "show.js", "page.js"]
 SENTENCES = ["answers.", "guard."]
 PLAN = "block_plan"
+DRAWN = ["drawing"]
+PLAN_WORDS = ["fact.", "decision.", "outcome.", "choice.", "term."]
+BLOCK_COMMENT = re.compile(r"^[ \t]*/\*\*.*?\*/[ \t]*\n", re.DOTALL | re.MULTILINE)
+LINE_COMMENT = re.compile(r"^[ \t]*//.*\n|^[ \t]*\n", re.MULTILINE)
 
 
 def script_files(rulebook: Rulebook) -> dict[str, str]:
     """Every script, the style sheet and the mark of the site, by path."""
-    files = {FOLDER + name: asset(name) for name in ("guide.css", "mark.svg")}
-    files[FOLDER + "core.js"] = core(tuple(rulebook.calculators))
-    for table in rulebook.decisions.values():
-        files[f"{FOLDER}d/{table.id}.js"] = decision_script(rulebook, table)
-    for form in rulebook.calculators.values():
-        files[f"{FOLDER}c/{form.id}.js"] = calculator_script(rulebook, form)
-    return {**files, FOLDER + "plan.js": plan_script(rulebook)}
+    scripts = {"core.js": core(list(rulebook.calculators)), "plan.js": plan_script(rulebook)}
+    scripts |= {f"d/{table.id}.js": decision_script(rulebook, table) for table in rulebook.decisions.values()}
+    scripts |= {f"c/{form.id}.js": calculator_script(rulebook, form) for form in rulebook.calculators.values()}
+    look = {FOLDER + name: asset(name) for name in ("guide.css", "mark.svg")}
+    return look | {FOLDER + name: slim(text) for name, text in scripts.items()}
+
+
+def slim(script: str) -> str:
+    """A script without its comments and empty lines, which stay in the sources; a licence notice is kept."""
+    without = BLOCK_COMMENT.sub(lambda comment: comment[0] if "Copyright" in comment[0] else "", script)
+    return LINE_COMMENT.sub("", without)
 
 
 def asset(name: str) -> str:
@@ -42,7 +53,7 @@ def asset(name: str) -> str:
     return (ASSETS / name).read_text(encoding="utf-8")
 
 
-def core(calculators: tuple[str, ...]) -> str:
+def core(calculators: list[str]) -> str:
     """What every page with a form needs: helpers, engine and formatter (compiled), and the hand-written page code."""
     shared = module_order(SHARED)
     everything = module_order([*SHARED, *calculators, PLAN])
@@ -97,6 +108,8 @@ def decision_script(rulebook: Rulebook, table: Decision) -> str:
     data = {
         **page_data(rulebook, table.id, "../", cites, cautions),
         "always": always,
+        "groups": plain(of_decision(rulebook, table)),
+        "outcomes": {one.id: {"action": one.action, "target": one.target, "years": one.years} for one in table.outcomes if one.action},
         "catalogue": encode.encode_catalogue(
             rulebook, [*SENTENCES, *(f"{name}." for name in names)], words_for(facts, names), facts
         ),
@@ -121,6 +134,7 @@ def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
         **page_data(rulebook, form.id, "../", cites, list(form.cautions)),
         "always": list(form.cautions),
         "always_sources": cites,
+        "groups": plain(of_calculator(rulebook, form)),
         "catalogue": encode.encode_catalogue(rulebook, [*SENTENCES, *(f"{name}." for name in modules)], words_for(facts, []), facts),
         "inputs": [{"id": name, "type": kind.__name__} for name, kind in hints.items()],
         "required": [needed.fact for needed in form.inputs if not needed.optional],
@@ -132,5 +146,26 @@ def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
 
 
 def plan_script(rulebook: Rulebook) -> str:
-    """The plan compiled, with every table, fact and word."""
-    return ""
+    """The plan compiled, with every table, fact and word that it may need."""
+    modules = own_modules(PLAN)
+    decisions = list(rulebook.decisions)
+    tables = plain(plan_tables(rulebook))
+    data = {
+        **page_data(rulebook, PLAN, "", [], plan_cautions(rulebook)),
+        "always": plan_cautions(rulebook),
+        "groups": plain(of_plan(rulebook)),
+        "stages": {stage.id: {"number": stage.number, "title": stage.title} for stage in rulebook.stages.values()},
+        "catalogue": encode.encode_catalogue(
+            rulebook, [*SENTENCES, "plan.", *(f"{name}." for name in [*modules, *decisions, *DRAWN])], PLAN_WORDS, list(rulebook.facts)
+        ),
+        "tables": tables,
+        "values": encode.encode_values(rulebook, PLAN),
+    }
+    compiled = [compile_module(name) for name in modules]
+    return "\n".join([*compiled, add(data), asset("plan.js"), "Guide.page.plan();\n"])
+
+
+def plan_cautions(rulebook: Rulebook) -> list[str]:
+    """The cautions of every decision and calculator that a plan goes through, each once."""
+    parts = [*rulebook.decisions.values(), *rulebook.calculators.values()]
+    return list(dict.fromkeys(name for part in parts for name in part.cautions))

@@ -6,6 +6,7 @@ Guide.page.open = function (answer) {
   const data = page.data;
   const specs = data.catalogue.facts;
   const form = document.getElementById("form");
+  page.fill(document.getElementById("questions"), page.ask.all());
   const kept = document.getElementById("kept");
   const told = document.getElementById("link-told");
   const state = { fromLink: false, shown: false };

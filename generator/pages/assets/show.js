@@ -71,6 +71,13 @@ Guide.page.show = (function () {
     return el("p", { "class": "quiet small" }, ["Rules version " + data.rules + ", edition: " + data.edition.name + "."]);
   }
 
+  // What an outcome means for the work, where the table says it.
+  function outcome(found) {
+    if (!found) { return null; }
+    const lines = [["This winter", found.action], ["The aim", found.target], ["How long it takes", found.years]].filter(function (line) { return line[1]; });
+    return el("dl", {}, [].concat.apply([], lines.map(function (line) { return [el("dt", {}, [line[0]]), el("dd", {}, [line[1]])]; })));
+  }
+
   // A decision's answer; `later` is where what would change it goes, once that has been reckoned.
   function decision(answer, specs, fragment, later) {
     const asked = answer.ask_next ? Guide.specs.spec_of(specs, answer.ask_next) : null;
@@ -82,6 +89,7 @@ Guide.page.show = (function () {
     const ids = data.always.concat([].concat.apply([], answer.reasons.map(function (one) { return one.cautions; })));
     return [
       next,
+      outcome(data.outcomes[answer.outcome]),
       answer.settled ? null : part("Still possible", [list("ul", outcomes)]),
       part("Why", answer.reasons.length ? [list("ol", answer.reasons.map(reason))] : []),
       part("What it rests on", answer.rests_on.length ? [list("ul", answer.rests_on.map(rest))] : []),

@@ -1,0 +1,98 @@
+// The questions of a form, made from the facts: one field a fact, with its words, unit, range, default and "I do not know".
+Guide.page.ask = (function () {
+  "use strict";
+  const el = Guide.page.el;
+  const data = Guide.page.data;
+
+  function shown(spec, number) { return Guide.wording.fact_text(data.catalogue.units, spec, number, "si"); }
+  function unit(spec) {
+    const found = data.catalogue.units.filter(function (one) { return one.id === spec.unit; })[0];
+    return found ? found.after.trim() : "";
+  }
+
+  function range(spec) {
+    if (spec.kind !== "number" && spec.kind !== "whole") { return ""; }
+    const ends = [spec.low, spec.high].map(function (end) { return String(end).replace("-", "\u2212"); });
+    return (spec.kind === "whole" ? " A whole number from " : " From ") + ends[0] + " to " + ends[1] + (unit(spec) ? "\u00a0" + unit(spec) : "") + ".";
+  }
+
+  // What stands under a question: how to find it out, what is allowed, what is assumed when it stays empty.
+  function hint(spec, question) {
+    const assumed = spec.default.ok
+      ? el("span", { "class": "assumed" }, ["Left empty, " + shown(spec, spec.default.number) + " is assumed (" + question.standing + ")."])
+      : null;
+    return el("p", { "class": "hint", id: spec.id + "-hint" }, [
+      question.observe + range(spec) + " ", assumed, question.optional ? " This one may be left out. " : " ",
+      el("a", { href: data.root + "f/" + spec.id + ".html" }, ["More on this"])
+    ]);
+  }
+
+  function tick(type, name, value, label, note) {
+    const words = note ? [label + " ", el("span", { "class": "quiet small" }, [note])] : [label];
+    return el("label", { "class": "tick" }, [el("input", { type: type, name: name, value: value }), el("span", {}, words)]);
+  }
+
+  function after(spec) {
+    return [el("p", { "class": "state", id: spec.id + "-state" }), el("p", { "class": "error", id: spec.id + "-error" })];
+  }
+
+  function described(spec) { return spec.id + "-hint " + spec.id + "-error"; }
+
+  // A question with few choices: one button for each.
+  function choices(spec, question) {
+    const order = spec.kind === "yes_no" ? [1, 0] : spec.choices.map(function (choice, place) { return place; });
+    const buttons = order.map(function (place) {
+      const label = spec.labels[place].charAt(0).toUpperCase() + spec.labels[place].slice(1);
+      return tick("radio", spec.id, spec.choices[place], label, (question.notes || [])[place]);
+    });
+    return el("fieldset", {
+      "class": "ask", role: "radiogroup", "data-fact": spec.id, id: spec.id, "aria-labelledby": spec.id + "-ask", "aria-describedby": described(spec)
+    }, [
+      el("legend", { id: spec.id + "-ask" }, [question.ask]), hint(spec, question),
+      el("div", { "class": "ticks" }, buttons.concat([tick("radio", spec.id, "unknown", "I do not know")]))
+    ].concat(after(spec)));
+  }
+
+  // A question with many choices: a list.
+  function pick(spec, question) {
+    const options = [el("option", { value: "" }, ["Not answered yet"])].concat(spec.choices.map(function (choice, place) {
+      return el("option", { value: choice }, [spec.labels[place]]);
+    }), [el("option", { value: "unknown" }, ["I do not know"])]);
+    return box(spec, question, [el("select", { id: spec.id, "aria-describedby": described(spec) }, options)]);
+  }
+
+  // A question that is answered by writing.
+  function write(spec, question) {
+    const more = { number: { inputmode: "decimal" }, whole: { inputmode: "numeric" }, text: { "class": "long", maxlength: "60" }, date: {} };
+    const field = el("input", Object.assign({
+      id: spec.id, type: spec.kind === "date" ? "date" : "text", autocomplete: "off", "aria-describedby": described(spec)
+    }, more[spec.kind]));
+    const given = [field, el("span", { "class": "unit" }, [unit(spec)])];
+    return box(spec, question, spec.kind === "text" ? [field] : given.concat([tick("checkbox", spec.id + "-unknown", "unknown", "I do not know")]));
+  }
+
+  function box(spec, question, given) {
+    return el("div", { "class": "ask", "data-fact": spec.id }, [
+      el("label", { "for": spec.id }, [question.ask]), hint(spec, question), el("div", { "class": "given" }, given)
+    ].concat(after(spec)));
+  }
+
+  function one(question) {
+    const spec = Guide.specs.spec_of(data.catalogue.facts, question.id);
+    const few = spec.kind === "yes_no" || (spec.kind === "choice" && spec.choices.length <= 8);
+    if (few) { return choices(spec, question); }
+    return spec.kind === "choice" ? pick(spec, question) : write(spec, question);
+  }
+
+  // All questions, group by group.
+  function all() {
+    const made = [];
+    data.groups.forEach(function (group) {
+      if (group.title) { made.push(el("h3", {}, [group.title])); }
+      group.questions.forEach(function (question) { made.push(one(question)); });
+    });
+    return made;
+  }
+
+  return { all: all };
+})();
