@@ -17,12 +17,14 @@ def stamp(rulebook: Rulebook) -> dict:
 
 
 def with_texts(catalogue: Catalogue, data: Any, system: str = "si") -> Any:
-    """The plain data with `text` added to every Say in it; the page does the same walk."""
+    """The plain data with `text` added to every Say in it; the page does the same walk. A Say without an id says nothing."""
     if isinstance(data, list):
         return [with_texts(catalogue, one, system) for one in data]
     if not isinstance(data, dict):
         return data
     if set(data) == {"id", "numbers", "words"}:
+        if data["id"] == "":
+            return {**data, "text": ""}
         return {**data, "text": worded(catalogue, Say(**data), system)}
     return {name: with_texts(catalogue, one, system) for name, one in data.items()}
 

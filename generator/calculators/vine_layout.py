@@ -198,7 +198,7 @@ def arms_of(inputs: VineLayoutInputs) -> int:
 def arm_length_of(inputs: VineLayoutInputs, arms: int) -> int:
     """The length of one arm in mm: as measured, or what the spacing leaves."""
     if inputs.arm_length_m.ok:
-        return mm(inputs.arm_length_m.number)
+        return min(mm(inputs.arm_length_m.number), space_of(inputs))
     return wire_for(arms, space_of(inputs), gap_of(inputs))
 
 

@@ -1,0 +1,83 @@
+"""The plan's choice of the system: the decision `pruning_system` and all that feeds it."""
+
+from generator.calculators.answer import chain_of, reasons_of, step
+from generator.calculators.asking import ask_next
+from generator.calculators.engine import decide_all
+from generator.calculators.facts import Facts
+from generator.calculators.plan_records import BlockPlanValues, Part, status_of
+from generator.calculators.say import Say
+from generator.calculators.tables import Decided, Table, decided_of, table_of
+
+SYSTEM: str = "choose_system"
+DECISION: str = "pruning_system"
+MOST_SHOWN: int = 6
+
+
+def choose_system(facts: Facts, values: BlockPlanValues, earlier: list[Part], tables: list[Table]) -> Part:
+    """The target system. choice is the layout that this winter's answer asks for, where all answers still possible ask for the
+    same. Raises ValueError when the tables lack the decision."""
+    decided = decide_all(tables, facts)
+    table = table_of(tables, DECISION)
+    one = decided_of(decided, DECISION)
+    asked = "" if one.settled else ask_next(tables, facts, decided, DECISION)
+    chain = chain_of(tables, decided, DECISION)
+    lines: list[Say] = []
+    sources: list[str] = []
+    cautions: list[str] = []
+    for k in range(len(chain)):
+        name = chain[len(chain) - 1 - k]
+        lines.append(step(table_of(tables, name), decided_of(decided, name)))
+        for reason in reasons_of(table_of(tables, name), decided_of(decided, name)):
+            lines.append(reason.says)
+            sources = joined(sources, reason.sources)
+            cautions = joined(cautions, reason.cautions)
+    return Part(
+        id=SYSTEM,
+        stage=SYSTEM,
+        ready=one.settled,
+        settled=one.settled,
+        choice=layout_of(table, one),
+        possible=[table.outcomes[k].id for k in one.possible],
+        uses=chain,
+        needs=[] if asked == "" else [asked],
+        ask_next=asked,
+        rests_on=one.rests_on,
+        status=status_of(facts, one.rests_on),
+        headline=headline_of(table, one),
+        numbers=[],
+        lines=lines,
+        notes=open_answers(table, one),
+        sources=sources,
+        cautions=cautions,
+    )
+
+
+def joined(names: list[str], more: list[str]) -> list[str]:
+    """The names and those of the others that are not among them."""
+    return names + [name for name in more if name not in names]
+
+
+def open_answers(table: Table, one: Decided) -> list[Say]:
+    """The answers still possible, where they are few enough to read."""
+    if one.settled or len(one.possible) > MOST_SHOWN:
+        return []
+    return [Say("plan.still_possible", [], [table.outcomes[k].word]) for k in one.possible]
+
+
+def headline_of(table: Table, one: Decided) -> Say:
+    """The outcome's sentence, or that it is open, or that the table does not cover it."""
+    if one.settled:
+        return Say(table.outcomes[one.outcome].says, [], [])
+    if one.gap:
+        return Say("answers.not_covered", [], [table.word])
+    return Say("plan.system_open", [float(len(one.possible))], [])
+
+
+def layout_of(table: Table, one: Decided) -> str:
+    """The layout that all possible outcomes ask for, or ""."""
+    if one.gap or len(one.possible) == 0:
+        return ""
+    layout = table.outcomes[one.possible[0]].layout
+    if all(table.outcomes[k].layout == layout for k in one.possible):
+        return layout
+    return ""
