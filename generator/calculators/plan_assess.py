@@ -20,7 +20,9 @@ def assess(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part:
         VineDensityInputs(number(facts, "row_spacing_m"), number(facts, "vine_spacing_m"), maybe(facts, "area_ha"), gone), VineDensityValues()
     )
     rests_on = known_of(facts, ["row_spacing_m", "vine_spacing_m", "missing_vines_pct", "area_ha"])
-    needs = [] if known(facts, "bearing_vines_per_ha") else missing(facts, ASKED)
+    needs: list[str] = []
+    if not known(facts, "bearing_vines_per_ha"):
+        needs = missing(facts, ASKED)
     return Part(
         id=ASSESS,
         stage=ASSESS,
