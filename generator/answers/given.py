@@ -47,8 +47,10 @@ def given(rulebook: Rulebook, asked: list[str], inputs: dict[str, Any]) -> Given
             except BadValue as bad:
                 wrong.append(f"{spec.id}: {bad}")
     facts = with_defaults(numbers, facts)
-    words = catalogue(rulebook)
-    wrong += [f"{fault.fact}: {worded(words, fault.says, 'si')}" for fault in faults(numbers, facts)]
+    out_of_bounds = faults(numbers, facts)
+    if out_of_bounds:
+        words = catalogue(rulebook)
+        wrong += [f"{fault.fact}: {worded(words, fault.says, 'si')}" for fault in out_of_bounds]
     if wrong:
         raise BadInput(wrong)
     return Given(numbers, facts, texts)

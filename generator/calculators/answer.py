@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from generator.calculators.asking import ask_next
 from generator.calculators.engine import decide_all
-from generator.calculators.facts import ASSUMED, Facts, place
+from generator.calculators.facts import ASSUMED, UNKNOWN, Facts, place
 from generator.calculators.say import Say
 from generator.calculators.specs import FactSpec, spec_of
 from generator.calculators.tables import COLLECT, NO_OUTCOME, Decided, Row, Table, decided_of, table_of
@@ -42,7 +42,7 @@ class Answer:
     """What a decision answers.
 
     outcome is an outcome's id, "" when not settled; possible are the ids of the outcomes left; covered is false when something
-    is possible that no row covers; ask_next is the id of a fact or ""; status is the weakest status the answer rests on; reasons
+    is possible that no row covers; ask_next is the id of a fact or ""; status is the weakest status the answer rests on (`unknown` while it is open); reasons
     stand strongest first, this decision's before those of the tables that feed it; steps say what each of those tables gave.
     """
 
@@ -80,7 +80,7 @@ def answer(tables: list[Table], specs: list[FactSpec], facts: Facts, decision: s
         possible=[table.outcomes[k].id for k in one.possible],
         headline=headline(table, specs, one, asked),
         ask_next=asked,
-        status=STATUS_NAMES[one.status],
+        status=STATUS_NAMES[one.status if one.settled else UNKNOWN],
         reasons=reasons,
         rests_on=[rest(specs, facts, fact) for fact in one.rests_on],
         steps=[step(table_of(tables, name), decided_of(decided, name)) for name in chain],

@@ -1,0 +1,62 @@
+"""Every worked example of a calculator comes out as printed.
+
+The numbers under `expect` are compared as a reader compares print: half a unit of the last digit given. So `4132.2` holds for anything
+from 4132.15 to 4132.25, and a whole number for what rounds to it. Name the source when the example is published.
+"""
+
+from collections.abc import Iterator
+from typing import Any
+
+from generator.answers.calculators import outputs, run
+from generator.answers.given import BadInput, given
+from generator.answers.specs import digits_of
+from generator.checks.shape import Check, at
+from generator.problems import Problem
+from generator.reading.near import suggestion
+from generator.reading.rulebook import Rulebook
+from generator.reading.tables import CalculatorForm, Example
+
+SLACK = 1e-9  # so that 0.5 is half of 1 also after a rounding in the last bit
+
+
+def check(rulebook: Rulebook) -> Iterator[Problem]:
+    """A problem for each number that comes out otherwise, and for each calculator without an example."""
+    for form in rulebook.calculators.values():
+        if not form.examples and form.outputs:
+            yield at(form, f"The calculator `{form.id}` has no worked example.", "Write one, from a printed source if there is one.")
+        for example in form.examples:
+            for sentence, step in _faults(rulebook, form, example):
+                yield at(form, f"Worked example “{example.name}”: {sentence}", step, example.line)
+
+
+def _faults(rulebook: Rulebook, form: CalculatorForm, example: Example) -> Iterator[tuple[str, str]]:
+    """What is wrong with one example."""
+    if example.source and example.source not in rulebook.evidence and example.source not in rulebook.sources:
+        yield f"there is no source `{example.source}`.", suggestion(example.source, [*rulebook.evidence, *rulebook.sources])
+    try:
+        came = outputs(form, run(rulebook, form, given(rulebook, [one.fact for one in form.inputs], example.facts)))
+    except BadInput as bad:
+        for fault in bad.faults:
+            yield f"{fault}.", "Write the inputs as they would be entered."
+        return
+    for name, wanted in example.expect.items():
+        if name not in came:
+            yield f"there is no output `{name}`.", suggestion(name, came)
+        elif not same(wanted, came[name]):
+            yield f"`{name}` should be {wanted}, but is {came[name]}.", "Correct the example, or the calculator."
+
+
+def same(wanted: Any, came: Any) -> bool:
+    """True when what came out agrees with what is printed, to half a unit of the last printed digit."""
+    if isinstance(wanted, bool) or wanted is None or not isinstance(came, (int, float)) or isinstance(came, bool):
+        return wanted == came
+    half = 0.5 * 10.0 ** -digits_of(1 if isinstance(wanted, int) else 10.0 ** -_printed_digits(wanted))
+    return abs(wanted - came) <= half + SLACK
+
+
+def _printed_digits(wanted: float) -> int:
+    """Digits after the point, as the number is written."""
+    return digits_of(wanted) or 1
+
+
+CHECK = Check("calculator_examples", "Every worked example of a calculator comes out as printed.", check)

@@ -1,0 +1,87 @@
+"""Every message that a calculator says is written, and takes as many numbers and words as the calculator gives.
+
+Calculators make no text: they say `Say("canopy_space.room", [metres], [])`, and the sentence stands in rules/messages/canopy_space.yml.
+The check reads the calculators' source. In the example, the calculators say `answers.unsettled` with one word.
+
+Wrong:
+
+    # messages/answers.yml
+    unsettled: "What is known does not settle this."
+
+Right:
+
+    # messages/answers.yml
+    unsettled:
+      text: "What is known does not settle this. Find out next: {fact}."
+      words: [{name: fact}]
+"""
+
+import ast
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
+
+from generator.answers.catalogue import messages
+from generator.checks.shape import Check
+from generator.problems import Problem
+from generator.reading.near import suggestion
+from generator.reading.rulebook import Rulebook
+
+CALCULATORS = Path(__file__).parent.parent / "calculators"
+
+
+@dataclass(frozen=True)
+class Said:
+    """One Say in a calculator's source: the message, how many numbers and words (-1: only known when it runs), and where."""
+
+    message: str
+    numbers: int
+    words: int
+    path: str
+    line: int
+
+
+def check(rulebook: Rulebook) -> Iterator[Problem]:
+    """A problem for each message that is missing or takes other arguments; only of calculators that the rulebook has a file for."""
+    written = messages(rulebook)
+    files = {name.partition(".")[0] for name in rulebook.messages}
+    for said in said_in_calculators():
+        message = written.get(said.message)
+        if message is None:
+            if said.message.partition(".")[0] in files:
+                step = suggestion(said.message, written) or "Write it in rules/messages/."
+                yield Problem(said.path, said.line, f"There is no message `{said.message}`.", step)
+            continue
+        for kind, given, takes in (("number", said.numbers, len(message.numbers)), ("word", said.words, len(message.words))):
+            if given not in (-1, takes):
+                sentence = f"The message `{said.message}` takes {_count(takes, kind)}; it is given {given}."
+                yield Problem(said.path, said.line, sentence, f"See {message.where.path}:{message.where.line}.")
+
+
+@cache
+def said_in_calculators() -> tuple[Said, ...]:
+    """Every Say with a written id in the calculators."""
+    return tuple(said for path in sorted(CALCULATORS.glob("*.py")) for said in said_in(path.read_text(encoding="utf-8"), path.name))
+
+
+def said_in(source: str, name: str) -> Iterator[Said]:
+    """Every Say with a written id in a source; either branch of `a if c else b` counts."""
+    for node in ast.walk(ast.parse(source)):
+        if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == "Say" and len(node.args) == 3:
+            ids = [one.value for one in _branches(node.args[0]) if isinstance(one, ast.Constant) and isinstance(one.value, str)]
+            numbers, words = (len(one.elts) if isinstance(one, ast.List) else -1 for one in node.args[1:])
+            yield from (Said(message, numbers, words, f"generator/calculators/{name}", node.lineno) for message in ids)
+
+
+def _branches(node: ast.expr) -> list[ast.expr]:
+    """The values that an expression can take, as far as they are written out."""
+    return [*_branches(node.body), *_branches(node.orelse)] if isinstance(node, ast.IfExp) else [node]
+
+
+def _count(number: int, noun: str) -> str:
+    """`1 number`, `2 numbers`."""
+    return f"{number} {noun}" if number == 1 else f"{number} {noun}s"
+
+
+CHECK = Check("says", "Every message that calculators say is written and takes what they give.", check)

@@ -1,0 +1,46 @@
+"""A table that collects has an outcome for every sum that its weights can come to.
+
+Every row that fits adds its weight; the sign is the side it speaks for. The outcomes' `sum` cells say which sums give which answer. They
+must not overlap and must leave no possible sum without an answer, so that the evidence always says something, if only "either". A
+row without weight says nothing and is reported.
+"""
+
+from collections.abc import Iterator
+from itertools import combinations
+from math import fsum
+
+from generator.answers.tables import table
+from generator.calculators.engine import outcome_of, row_sets
+from generator.calculators.tables import NO_OUTCOME, within
+from generator.checks.shape import Check, at
+from generator.problems import Problem
+from generator.reading.rulebook import Rulebook
+from generator.reading.tables import Decision
+
+
+def check(rulebook: Rulebook) -> Iterator[Problem]:
+    """Problems of every table that collects."""
+    for decision in rulebook.decisions.values():
+        if decision.policy == "collect":
+            for row in decision.rows:
+                if row.weight == 0:
+                    yield at(decision, f"Row {row.id} has no weight, so it says nothing.", "Give it a `weight` other than 0.", row.line)
+            yield from _sums(rulebook, decision)
+
+
+def _sums(rulebook: Rulebook, decision: Decision) -> Iterator[Problem]:
+    """Sums without an outcome, and sums with two."""
+    made = table(rulebook, decision)
+    sets = row_sets(made, [column.points for column in made.columns])
+    totals = {fsum(made.rows[r].weight for r in rows): outcome_of(made, rows) for rows in sets}
+    bare = sorted(total for total, outcome in totals.items() if outcome == NO_OUTCOME)
+    if bare:
+        words = ", ".join(f"{total:g}" for total in bare)
+        yield at(decision, f"The weights can come to {words}, and no outcome has that sum.", "Widen the `sum` of an outcome.")
+    for first, second in combinations(made.outcomes, 2):
+        both = sorted(total for total in totals if within(first.sums, total) and within(second.sums, total))
+        if both:
+            yield at(decision, f"The sum {both[0]:g} gives both `{first.id}` and `{second.id}`.", "Narrow the `sum` of one of them.")
+
+
+CHECK = Check("weighing", "In a table that collects, every possible sum of weights has exactly one outcome.", check)
