@@ -17,23 +17,18 @@ from generator.reading.documents import Document
 from generator.reading.faults import Fault, worded
 
 FOLDER = Path(__file__).parent / "schemas"
-DIALECT = "https://json-schema.org/draft/2020-12/schema"
+WHOLE_FILES = {"message": "messages", "unit": "units"}
 
 
 @cache
 def schema(kind: str) -> dict:
     """The schema of one item of a kind, with what it shares with others written out in place."""
-    shared = _load("common")["$defs"]
-    return _inline(_load(kind), shared)
+    return _inline(_load(kind))
 
 
 def file_schema(kind: str) -> dict:
     """The schema of a whole file of a kind, for editors: files of messages and of units hold many items."""
-    one = schema(kind)
-    if kind not in ("message", "unit"):
-        return one
-    part = {key: value for key, value in one.items() if key != "$schema"}
-    return {"$schema": DIALECT, "title": f"{kind}s", "type": "object", "additionalProperties": part}
+    return schema(WHOLE_FILES.get(kind, kind))
 
 
 def check_shape(document: Document) -> list[Problem]:
@@ -111,13 +106,19 @@ def _load(name: str) -> dict:
     return json.loads((FOLDER / f"{name}.json").read_text(encoding="utf-8"))
 
 
-def _inline(part: object, shared: dict) -> object:
-    """The schema with every reference to common.json replaced by what it points to; words beside a reference win."""
+def _inline(part: object) -> object:
+    """The schema with every reference to a neighbouring file replaced by what it points to; words beside a reference win."""
     if isinstance(part, list):
-        return [_inline(entry, shared) for entry in part]
+        return [_inline(entry) for entry in part]
     if not isinstance(part, dict):
         return part
-    found = {}
-    if "$ref" in part:
-        found = _inline(shared[part["$ref"].rpartition("/")[2]], shared)
-    return {**found, **{key: _inline(value, shared) for key, value in part.items() if key != "$ref"}}
+    found = _target(part["$ref"]) if "$ref" in part else {}
+    return {**found, **{key: _inline(value) for key, value in part.items() if key != "$ref"}}
+
+
+def _target(reference: str) -> dict:
+    """What `common.json#/$defs/cites` or `message.json` points to, without the dialect (which only a whole file names)."""
+    file, _, place = reference.partition("#/$defs/")
+    whole = _load(file.removesuffix(".json"))
+    found = _inline(whole["$defs"][place] if place else whole)
+    return {key: value for key, value in found.items() if key != "$schema"}

@@ -103,7 +103,10 @@ def _take(reading: _Reading, event: yaml.Event) -> None:
             raise _Stop
     elif isinstance(event, yaml.AliasEvent):
         reading.problem(line, f"`*{event.anchor}` copies from another place, which rules do not do.", "Write it out; text is quoted.")
-        _put(reading, None, line)
+        if _waits_for_key(reading):
+            _key(reading, f"*{event.anchor}", line)
+        else:
+            _put(reading, None, line)
     elif isinstance(event, yaml.ScalarEvent):
         _refuse_marks(reading, event, line)
         _scalar(reading, event, line)

@@ -1,12 +1,14 @@
 """The schemas: one a kind, each field explained, none that lets unknown fields pass."""
 
+import json
 from collections.abc import Iterator
+from pathlib import Path
 
 import jsonschema
 import pytest
 
-from generator.reading.documents import KINDS
-from generator.reading.schema import FOLDER, file_schema, schema
+from generator.reading.documents import FOLDERS, KINDS
+from generator.reading.schema import FOLDER, WHOLE_FILES, file_schema, schema
 
 ALL = (*KINDS, "edition")
 
@@ -37,7 +39,7 @@ def objects(part: object) -> Iterator[dict]:
 
 def test_every_kind_has_one_schema() -> None:
     """No file in the folder is without a kind, and no kind without its file."""
-    assert sorted(path.stem for path in FOLDER.iterdir()) == sorted((*ALL, "common"))
+    assert sorted(path.stem for path in FOLDER.iterdir()) == sorted((*ALL, "common", *WHOLE_FILES.values()))
 
 
 @pytest.mark.parametrize("kind", ALL)
@@ -59,3 +61,11 @@ def test_every_field_is_explained(kind: str) -> None:
 def test_unknown_fields_are_refused(kind: str) -> None:
     """Wherever fields are named, no others pass, so that a misspelt one is told."""
     assert [part for part in objects(schema(kind)) if "properties" in part and part.get("additionalProperties") is not False] == []
+
+
+def test_editors_find_the_schema_of_every_file(project_root: Path) -> None:
+    """The settings that a common editor reads name a schema that is there for every folder and file of rules/."""
+    named = json.loads((project_root / ".vscode" / "settings.json").read_text())["yaml.schemas"]
+    assert all((project_root / path).is_file() for path in named)
+    places = {f"rules/{folder}/*.yml" for folder in FOLDERS} | {"rules/units.yml", "rules/ids.yml", "**/edition.yml"}
+    assert set(named.values()) == places

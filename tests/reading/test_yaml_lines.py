@@ -59,6 +59,12 @@ def test_endless_copies_are_refused_at_once() -> None:
     assert "copying" in problems[0].sentence
 
 
+def test_a_copy_for_the_name_of_a_field_is_refused_too() -> None:
+    """Found by spoiling: a name in the place of a field."""
+    _, _, problems = read_text("a: &x b\n*x : 3\n", "f.yml")
+    assert [problem.line for problem in problems] == [1, 2]
+
+
 def test_deep_nesting_is_a_problem() -> None:
     """Nobody writes so many brackets on purpose; a recursion error would follow."""
     for depth in (25, 50_000):
