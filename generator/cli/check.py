@@ -2,12 +2,16 @@
 
 import argparse
 
-from generator.cli.rules import read_all
+from generator.checks import check_rulebook
+from generator.cli.places import RULES, edition_of
+from generator.reading.read import read_rulebook
 
 
 def run(options: argparse.Namespace) -> int:
     """Print every problem and their number; status 1 when there is any."""
-    rulebook, problems = read_all(options)
+    rulebook, problems = read_rulebook(RULES, edition_of(options))
+    # Checks of half a rulebook would only say again what the reading has said.
+    problems = sorted(set(problems or check_rulebook(rulebook)))
     for problem in problems:
         print(problem)
     if problems:
