@@ -1,18 +1,34 @@
 """Every message that a calculator says is written, and takes as many numbers and words as the calculator gives.
 
 Calculators make no text: they say `Say("canopy_space.room", [metres], [])`, and the sentence stands in rules/messages/canopy_space.yml.
-The check reads the calculators' source. In the example, the calculators say `answers.unsettled` with one word.
+The check reads the calculators' source. In the example, the calculators say `guard.choice` with one word.
 
 Wrong:
 
-    # messages/answers.yml
-    unsettled: "What is known does not settle this."
+    # messages/guard.yml
+    choice: "Take one of the choices."
+    range:
+      text: "{fact} is out of range; allowed is {low} to {high}."
+      numbers: [{name: low, unit: fact}, {name: high, unit: fact}]
+      words: [{name: fact}]
+    whole:
+      text: "{fact} takes whole numbers only; allowed is {low} to {high}."
+      numbers: [{name: low, unit: fact}, {name: high, unit: fact}]
+      words: [{name: fact}]
 
 Right:
 
-    # messages/answers.yml
-    unsettled:
-      text: "What is known does not settle this. Find out next: {fact}."
+    # messages/guard.yml
+    choice:
+      text: "{fact} takes one of its choices only."
+      words: [{name: fact}]
+    range:
+      text: "{fact} is out of range; allowed is {low} to {high}."
+      numbers: [{name: low, unit: fact}, {name: high, unit: fact}]
+      words: [{name: fact}]
+    whole:
+      text: "{fact} takes whole numbers only; allowed is {low} to {high}."
+      numbers: [{name: low, unit: fact}, {name: high, unit: fact}]
       words: [{name: fact}]
 """
 

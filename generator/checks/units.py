@@ -12,6 +12,7 @@ Wrong:
     kind: number
     unit: cm
     range: [0, 100]
+    step: 1
     lifetime: block
     code: TG
     stage: assess
@@ -25,6 +26,7 @@ Right:
     kind: number
     unit: m
     range: [0, 1]
+    step: 0.01
     lifetime: block
     code: TG
     stage: assess
