@@ -1,0 +1,109 @@
+"""What an answer shows: headline, reasons, what it rests on, what to ask next, what would change it."""
+
+from generator.answers.specs import fact_specs
+from generator.answers.tables import candidates_for, tables_for
+from generator.calculators.answer import answer
+from generator.calculators.changes import would_change
+from generator.calculators.facts import ASSUMED, ENTERED, NOT_ASKED, UNKNOWN, Facts
+from generator.calculators.guard import faults
+from generator.calculators.say import Say
+from generator.reading.tables import Span
+from tests import made_tables as made
+
+ALPHA, BETA, GAMMA = made.fact("alpha", "number"), made.fact("beta", "choice", 3), made.fact("gamma", "yes_no")
+
+
+def over(fact, low: float):
+    """The cell `low or more`."""
+    return made.cell(fact, low, True, made.FAR, False)
+
+
+def is_(fact, k: int):
+    """The cell of one choice."""
+    return made.cell(fact, float(k), True, float(k), True)
+
+
+FEED = made.decision("feed", "first_row", ["alpha"], [made.row("F1", [over(ALPHA, 3.0)], "o1"), made.row("F2", [], "o0")], 2)
+TOP_ROWS = [made.row("T1", [is_(made.derived(FEED), 1), is_(BETA, 2)], "o1"), made.row("T2", [], "o0")]
+TOP = made.decision("top", "first_row", ["feed", "beta", "gamma"], TOP_ROWS, 2)
+BOOK = made.rulebook({one.id: one for one in (ALPHA, BETA, GAMMA)}, {"feed": FEED, "top": TOP})
+SPECS, TABLES = fact_specs(BOOK), tables_for(BOOK, "top")
+
+
+def facts(alpha: float | None, beta: float | None, alpha_status: int = ENTERED) -> Facts:
+    """Facts of which None are unknown; gamma is never asked."""
+    numbers = [alpha or 0.0, beta or 0.0, 0.0]
+    return Facts(["alpha", "beta", "gamma"], numbers, [UNKNOWN if alpha is None else alpha_status, UNKNOWN if beta is None else ENTERED, NOT_ASKED])
+
+
+def test_a_settled_answer_gives_its_reasons_its_own_first():
+    """The row of the table stands before the row of the table that feeds it; steps run the other way."""
+    found = answer(TABLES, SPECS, facts(4.0, 2.0), "top")
+    assert [(one.table, one.row) for one in found.reasons] == [("top", "T1"), ("feed", "F1")]
+    assert found.headline == Say("top.says.o1", [], [])
+    assert [step.words[0] for step in found.steps] == ["decision.feed", "decision.top"]
+
+
+def test_the_status_is_the_weakest_of_what_it_rests_on():
+    """An assumed fact makes the whole answer an assumed one, and is worded as such."""
+    found = answer(TABLES, SPECS, facts(4.0, 2.0, ASSUMED), "top")
+    assert found.status == "assumed"
+    assert [(rest.fact, rest.status, rest.says.id) for rest in found.rests_on] == [
+        ("alpha", "assumed", "answers.assumed"),
+        ("beta", "entered", "answers.rests_on"),
+    ]
+
+
+def test_one_fact_that_rules_a_row_out_is_enough():
+    """With the wrong choice the feeding table does not matter, known or not."""
+    found = answer(TABLES, SPECS, facts(None, 1.0), "top")
+    assert (found.outcome, [rest.fact for rest in found.rests_on]) == ("o0", ["beta"])
+
+
+def test_an_open_answer_names_the_fact_to_find_out():
+    """A derived fact passes the question on to the fact that decides it; one that changes nothing is not asked."""
+    found = answer(TABLES, SPECS, facts(None, 2.0), "top")
+    assert (found.settled, found.possible, found.ask_next, found.status) == (False, ["o0", "o1"], "alpha", "unknown")
+    assert found.headline == Say("answers.unsettled", [], ["fact.alpha"])
+
+
+def test_what_would_change_it_really_flips():
+    """Of a number the nearest value on its step, of a choice the choice: just under 3 is 2.5 with a step of a half."""
+    found = would_change(TABLES, SPECS, facts(4.0, 2.0), candidates_for(BOOK, "top"), "top")
+    assert [(one.fact, one.number, one.outcome) for one in found] == [("alpha", 2.5, "o0"), ("beta", 0.0, "o0")]
+    assert found[0].says == Say("answers.would_change", [2.5, 4.0], ["fact.alpha", "outcome.top.o0"])
+
+
+def test_nothing_would_change_what_is_open():
+    """While the answer is open the question is what to find out, not what to change."""
+    assert would_change(TABLES, SPECS, facts(None, 2.0), candidates_for(BOOK, "top"), "top") == []
+
+
+def test_what_no_row_covers_is_said():
+    """All facts known and no row: not settled, nothing to ask, not covered."""
+    table = made.decision("hole", "one_row", ["alpha"], [made.row("H1", [over(ALPHA, 3.0)], "o0")], 1)
+    book = made.rulebook({"alpha": ALPHA}, {"hole": table})
+    found = answer(tables_for(book, "hole"), fact_specs(book), Facts(["alpha"], [1.0], [ENTERED]), "hole")
+    assert (found.settled, found.covered, found.ask_next) == (False, False, "")
+    assert found.headline == Say("answers.not_covered", [], ["decision.hole"])
+
+
+def test_evidence_is_weighed_by_its_sum():
+    """+2 and -1 come to +1, which is `for`; every row that counts is a reason, the heaviest first."""
+    rows = [made.row("W1", [over(ALPHA, 3.0)], "", -1.0), made.row("W2", [is_(BETA, 2)], "", 2.0)]
+    bands = [(Span(-made.FAR, False, 0.0, True),), (Span(0.0, False, made.FAR, False),)]
+    table = made.decision("weigh", "collect", ["alpha", "beta"], rows, 2, bands)
+    book = made.rulebook({"alpha": ALPHA, "beta": BETA}, {"weigh": table})
+    found = answer(tables_for(book, "weigh"), fact_specs(book), Facts(["alpha", "beta"], [4.0, 2.0], [ENTERED, ENTERED]), "weigh")
+    assert (found.outcome, [(one.row, one.weight) for one in found.reasons]) == ("o1", [("W2", 2.0), ("W1", -1.0)])
+
+
+def test_the_guard_says_what_is_wrong_and_what_is_allowed():
+    """Out of range, not whole, no such choice; what is unknown is not looked at; infinity is out of range."""
+    wrong = Facts(["alpha", "beta", "gamma"], [float("inf"), 3.0, 0.5], [ENTERED, ENTERED, ENTERED])
+    assert [fault.says for fault in faults(SPECS, wrong)] == [
+        Say("guard.range", [0.0, 6.0], ["fact.alpha"]),
+        Say("guard.choice", [], ["fact.beta"]),
+        Say("guard.whole", [0.0, 1.0], ["fact.gamma"]),
+    ]
+    assert faults(SPECS, Facts(["alpha"], [99.0], [UNKNOWN])) == []
