@@ -2,14 +2,14 @@
 
 from typing import Any
 
+from generator.answers.border import from_number
 from generator.answers.catalogue import catalogue
 from generator.answers.given import given
 from generator.answers.shared import cautions, rests, sources, stamp
 from generator.answers.tables import base_facts, candidates_for, feeding_order, tables_for
-from generator.calculators.answer import Answer, answer
+from generator.calculators.answer import Answer, Reason, answer
 from generator.calculators.changes import Change, would_change
 from generator.calculators.specs import FactSpec, spec_of
-from generator.answers.border import from_number
 from generator.calculators.wording import Catalogue, worded
 from generator.reading.rulebook import Rulebook
 
@@ -39,7 +39,7 @@ def _as_data(rulebook: Rulebook, specs: list[FactSpec], found: Answer, changes: 
         "possible": found.possible,
         "ask_next": found.ask_next,
         "status": found.status,
-        "reasons": [_reason(words, reason) for reason in found.reasons],
+        "reasons": [_reason(rulebook, words, reason) for reason in found.reasons],
         "rests_on": rests_on,
         "assumed": [rest["fact"] for rest in rests_on if rest["status"] == "assumed"],
         "would_change": [_change(words, specs, change) for change in changes],
@@ -50,8 +50,9 @@ def _as_data(rulebook: Rulebook, specs: list[FactSpec], found: Answer, changes: 
     }
 
 
-def _reason(words: Catalogue, reason: Any) -> dict:
-    """A row that speaks for the answer."""
+def _reason(rulebook: Rulebook, words: Catalogue, reason: Reason) -> dict:
+    """A row that speaks for the answer; note is what its sources say against it, if anything."""
+    row = next(row for row in rulebook.decisions[reason.table].rows if row.id == reason.row)
     return {
         "table": reason.table,
         "row": reason.row,
@@ -60,6 +61,7 @@ def _reason(words: Catalogue, reason: Any) -> dict:
         "weight": reason.weight,
         "standing": reason.standing,
         "sources": reason.sources,
+        "note": row.note,
     }
 
 

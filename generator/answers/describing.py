@@ -5,11 +5,11 @@ from typing import Any
 from generator.answers.border import from_number
 from generator.answers.encode import value_ids
 from generator.answers.plans import PLAN
+from generator.answers.shared import stamp
 from generator.answers.specs import fact_spec
 from generator.answers.tables import base_facts, feeding_order
 from generator.calculators.specs import FactSpec
 from generator.reading.rulebook import Rulebook
-from generator.answers.shared import stamp
 
 
 def names(rulebook: Rulebook) -> list[str]:

@@ -5,6 +5,7 @@ import sys
 
 from generator.checks import (
     calculator_examples,
+    calculators,
     citing,
     completeness,
     examples,
@@ -32,6 +33,7 @@ CHECKS: tuple[Check, ...] = tuple(
         units,
         messages,
         says,
+        calculators,
         completeness,
         overlap,
         reachability,

@@ -12,7 +12,7 @@ from generator.reading.read import read_rulebook
 SMALL = Path(__file__).parent / "small_rules"
 EXAMPLE = re.compile(r"^(Wrong|Right):\n\n((?:    .*\n|\n)+)", re.MULTILINE)
 FILE = re.compile(r"^# (\S+\.yml)$", re.MULTILINE)
-WITHOUT = {"calculator_examples", "weighing", "ledger"}
+WITHOUT = {"calculators", "calculator_examples", "weighing", "ledger"}
 SHOWN = [check for check in CHECKS if check.name not in WITHOUT]
 
 
