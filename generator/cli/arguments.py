@@ -64,10 +64,13 @@ def _add_site_commands(commands: "argparse._SubParsersAction", edition: argparse
 def _add_author_commands(commands: "argparse._SubParsersAction", edition: argparse.ArgumentParser) -> None:
     """test, check, explain, new, ids, lock: for those who write rules and code."""
     test = commands.add_parser("test", help="run every check and test; what follows -- goes to pytest")
-    test.set_defaults(edition="")
+    test.set_defaults(edition="", json=False, annotations=False)
     test.add_argument("--no-browser", action="store_true", help="leave the browser tests out, and say which")
     test.add_argument("--deep", action="store_true", help="the same tests with far more cases each")
-    commands.add_parser("check", parents=[edition], help="check the rules: every problem with file and line")
+    check = commands.add_parser("check", parents=[edition], help="check the rules: every problem with file and line")
+    form = check.add_mutually_exclusive_group()
+    form.add_argument("--json", action="store_true", help="the problems as JSON")
+    form.add_argument("--annotations", action="store_true", help="as a code host shows them beside the line")
     explain = commands.add_parser("explain", help="the manual page of one check")
     explain.add_argument("check", metavar="CHECK", nargs="?", default="", help="without it: the names of all checks")
     new = commands.add_parser("new", help="begin a new item of the rules")

@@ -1,25 +1,37 @@
-"""check: every problem of the rules, with file and line and the next step."""
+"""check: every problem of the rules, with file and line and the next step; for people, for a code host, or as JSON."""
 
 import argparse
 
-from generator.checks import check_rulebook
+from generator.checks import as_annotations, as_json, as_text, check_rulebook
 from generator.cli.places import RULES, edition_of
+from generator.problems import Problem
 from generator.reading.read import read_rulebook
+from generator.reading.rulebook import Rulebook
 
 
 def run(options: argparse.Namespace) -> int:
-    """Print every problem and their number; status 1 when there is any."""
+    """Print every problem; status 1 when there is any."""
     rulebook, problems = read_rulebook(RULES, edition_of(options))
     # Checks of half a rulebook would only say again what the reading has said.
     problems = sorted(set(problems or check_rulebook(rulebook)))
-    for problem in problems:
-        print(problem)
-    if problems:
-        files = len({problem.path for problem in problems})
-        print(f"{_count(len(problems), 'problem')} in {_count(files, 'file')}.")
-        return 1
-    print(f"The rules are sound: no problem found (rules {rulebook.version}, edition {rulebook.edition.id}).")
-    return 0
+    if options.json:
+        print(as_json(problems))
+    elif options.annotations:
+        print(as_annotations(problems))
+    else:
+        _print_for_people(rulebook, problems)
+    return 1 if problems else 0
+
+
+def _print_for_people(rulebook: Rulebook, problems: list[Problem]) -> None:
+    """Every problem, then how many there are, or that there is none."""
+    if not problems:
+        print(f"The rules are sound: no problem found (rules {rulebook.version}, edition {rulebook.edition.id}).")
+        return
+    files = len({problem.path for problem in problems})
+    print(as_text(problems))
+    print(f"{_count(len(problems), 'problem')} in {_count(files, 'file')}.", end=" ")
+    print("A name in brackets is a check: `python3 -m generator explain NAME` tells what it wants.")
 
 
 def _count(number: int, noun: str) -> str:

@@ -8,6 +8,7 @@ from typing import Any
 
 from generator.answers import compute as answers
 from generator.cli.rules import read_readable
+from generator.reading.near import suggestion
 from generator.setting_up.telling import Stop, say
 
 
@@ -21,7 +22,8 @@ def run(options: argparse.Namespace) -> int:
         print("\n".join(names))
         return 0
     if options.name not in names:
-        raise Stop(f"There is nothing called {options.name}; `python3 -m generator compute --list` shows the names.", 2)
+        shown = suggestion(options.name, names, "`python3 -m generator compute --list` shows the names.")
+        raise Stop(f"There is nothing called {options.name}. {shown}", 2)
     if options.describe:
         _print(answers.describe(rulebook, options.name))
         return 0

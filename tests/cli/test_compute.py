@@ -40,7 +40,7 @@ def test_a_name_is_described(command):
         (["vine_density", "--input", "-"], "{", "error: standard input:1:2: this is not JSON"),
         (["vine_density", "--input", "-"], "[]", "error: standard input: give one object of facts"),
         (["vine_density", "--input", "no-such-file"], "", "error: no-such-file cannot be read"),
-        (["vine_densty", "--input", "-"], "{}", "error: There is nothing called vine_densty"),
+        (["vine_densty", "--input", "-"], "{}", "error: There is nothing called vine_densty. Did you mean `vine_density`?"),
         (["--describe"], "", "error: Give a NAME"),
         (["vine_density", "--input", "-"], '{"row_spacing_m": "wide"}', "row_spacing_m: "),
     ],
