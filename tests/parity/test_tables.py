@@ -1,0 +1,67 @@
+"""The engine decides tables alike in Python, V8 and QuickJS-ng: the guide's own at every stretch, and random chains."""
+
+import random
+from itertools import product
+
+from generator.answers.specs import fact_specs
+from generator.answers.tables import base_facts, candidates_for, feeding_order, table, tables_for
+from generator.calculators.answer import answer
+from generator.calculators.changes import would_change
+from generator.calculators.engine import decide
+from generator.calculators.facts import COMPUTED, ENTERED, Facts
+from generator.calculators.tables import Decided, Table
+from tests import made_tables as made
+from tests.parity.compare import compare, sample
+
+
+def at_every_stretch(one: Table) -> list[list]:
+    """The arguments of `decide` at every combination of the table's points, what feeds it taken as settled."""
+    names = [column.fact for column in one.columns if not column.derived]
+    cases = []
+    for values in product(*(column.points for column in one.columns)):
+        pairs = list(zip(one.columns, values))
+        facts = Facts(names, [x for column, x in pairs if not column.derived], [ENTERED] * len(names))
+        fed = [Decided(column.fact, True, int(x), [int(x)], False, [], [], [], [], COMPUTED) for column, x in pairs if column.derived]
+        cases.append([one, facts, fed])
+    return cases
+
+
+def test_every_cell_of_the_guide_s_tables(rulebook, calculators_run, raised, amount, expect_same):
+    """All combinations; of tables with more than the normal number a fixed random choice, all of them in the deep run."""
+    most = amount(300, 100_000)
+    for decision in rulebook.decisions.values():
+        cases = at_every_stretch(table(rulebook, decision))
+        chosen = cases if len(cases) <= most else random.Random(0).sample(cases, most)
+        calls = sample(decide, chosen, raised)
+        expect_same([compare(calls, run) for run in calculators_run.values()])
+
+
+def test_answers_of_the_guide_s_decisions(rulebook, calculators_run, raised, rng, amount, expect_same):
+    """Whole answers and what would change them, on random facts of which some are unknown."""
+    for name in rulebook.decisions:
+        specs = fact_specs(rulebook, base_facts(rulebook, feeding_order(rulebook, name)))
+        given = (tables_for(rulebook, name), specs, candidates_for(rulebook, name))
+        compare_answers([(*given, some_facts(rng, specs), name) for _ in range(amount(20, 1_000))], calculators_run, raised, expect_same)
+
+
+def test_answers_of_random_chains(calculators_run, raised, rng, amount, expect_same):
+    """The same on chains of tables of every policy and kind of fact."""
+    cases = []
+    for _ in range(amount(300, 20_000)):
+        chain = made.random_chain(rng)
+        book, facts = chain.book, made.random_facts(rng, chain.book, 0.7)
+        cases.append((tables_for(book, chain.top), fact_specs(book), candidates_for(book, chain.top), facts, chain.top))
+    compare_answers(cases, calculators_run, raised, expect_same)
+
+
+def compare_answers(cases: list[tuple], runs, raised, expect_same) -> None:
+    """answer and would_change on cases of (tables, specs, candidates, facts, decision)."""
+    answers = sample(answer, [[tables, specs, facts, name] for tables, specs, _, facts, name in cases], raised)
+    changes = sample(would_change, [[tables, specs, facts, tried, name] for tables, specs, tried, facts, name in cases], raised)
+    expect_same([compare(calls, run) for run in runs.values() for calls in (answers, changes)])
+
+
+def some_facts(rng: random.Random, specs) -> Facts:
+    """Three of four facts known, anywhere in their range on their step."""
+    numbers = [min(spec.high, spec.low + spec.step * rng.randint(0, int((spec.high - spec.low) / spec.step))) for spec in specs]
+    return Facts([spec.id for spec in specs], numbers, [rng.choice((0, 1, 4, 4, 4, 3, 2, 4)) for _ in specs])
