@@ -16,7 +16,7 @@ TYPES = {
     "number": ("should be a number", "Write it plainly, with a point for decimals and without unit or quotes."),
     "integer": ("should be a whole number", "Write it plainly, without unit or quotes."),
     "boolean": ("should be true or false", ""),
-    "array": ("should be a list", "Start each entry on a line of its own with `- `, or write [one, two]."),
+    "array": ("should be a list", "Write `[{found}]`, or start each entry on a line of its own with `- `."),
     "object": ("should hold fields (`name: ...`)", "Write its fields below it, indented by two spaces more."),
 }
 

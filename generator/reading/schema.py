@@ -13,7 +13,7 @@ from pathlib import Path
 from jsonschema import Draft202012Validator, FormatChecker, ValidationError, validators
 
 from generator.problems import Problem
-from generator.reading.documents import Document
+from generator.reading.documents import FOLDERS, Document
 from generator.reading.faults import Fault, worded
 
 FOLDER = Path(__file__).parent / "schemas"
@@ -33,11 +33,29 @@ def file_schema(kind: str) -> dict:
 
 def check_shape(document: Document) -> list[Problem]:
     """What is wrong with the shape of an item, at the lines where it is wrong."""
+    elsewhere = _meant_for(document)
+    if elsewhere:
+        sentence = f"This has the fields of a {elsewhere}, and stands where a {document.kind} should."
+        folder = next(folder for folder, kind in FOLDERS.items() if kind == elsewhere)
+        return [document.problem((), sentence, f"Move it to the folder {folder}/.")]
     problems = []
     for error in _validator(document.kind).iter_errors(document.data):
         for precise in _precise(error):
             problems += worded(document, schema(document.kind), _fault(precise))
     return list(dict.fromkeys(problems))
+
+
+def _meant_for(document: Document) -> str:
+    """The kind whose fields an item has when it has not those of its own: a file saved in the wrong folder."""
+    if document.kind not in FOLDERS.values() or not isinstance(document.data, dict) or _has_fields(document.kind, document.data):
+        return ""
+    others = (kind for kind in FOLDERS.values() if kind != "message" and _has_fields(kind, document.data))
+    return next(others, "")
+
+
+def _has_fields(kind: str, data: dict) -> bool:
+    """True when every field that a kind needs is there, and there is none that it does not know."""
+    return set(schema(kind).get("required", ())) <= data.keys() <= schema(kind).get("properties", {}).keys()
 
 
 def _precise(error: ValidationError) -> Iterator[ValidationError]:

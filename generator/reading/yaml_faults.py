@@ -38,7 +38,7 @@ BROKEN = (
         "A quote is opened here and never closed.",
         "Close the quote; an apostrophe inside '...' is written twice.",
     ),
-    ("did not find expected ',' or", "A bracket [ or { is opened here and not closed.", "Close it with ] or }."),
+    ("did not find expected ',' or", "A bracket [ or { is opened here and not closed.", "Close it with ] or }; put text that holds # in quotes."),
     ("did not find expected node content", "A comma or bracket stands where a value should be.", "Write the value or take the sign away."),
     ("exceeded maximum nesting", "Lists and fields are nested far too deep.", "Write it flatter."),
     ("found undefined tag handle", "Tags (words that start with !) are not used here.", "Put the text in quotes."),
