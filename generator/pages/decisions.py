@@ -7,6 +7,7 @@ from generator.pages.cites import Cited, Use, resolve
 from generator.pages.jinja import render
 from generator.pages.paths import Links, page_path
 from generator.pages.questions import of_decision
+from generator.reading.items import Evidence
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import Decision, Example, Outcome, Row
 
@@ -16,18 +17,29 @@ POLICY = {
     "collect": "Every row that fits counts with its weight; the sum gives the answer.",
 }
 
-# A decision page has to stay light; more worked examples than these get a page of their own.
-SHOWN_BESIDE = 5
+# A decision page has to stay light: a few worked examples on it, none on that of a long table; all stand on the page beside it.
+SHOWN_BESIDE = 3
+LONG = 15
+
+
+@dataclass(frozen=True)
+class Rest:
+    """What a row cites, by id: what to call it, the evidence (None for a source by itself), and all sources behind it."""
+
+    id: str
+    name: str
+    evidence: Evidence | None
+    cited: list[Cited]
 
 
 @dataclass(frozen=True)
 class Line:
-    """A row of the table as shown: the words of its cells in the order of the columns (empty for any), its outcome, its sources."""
+    """A row of the table as shown: the words of its cells in the order of the columns (empty for any), its outcome, what it cites."""
 
     row: Row
     cells: tuple[str, ...]
     outcome: Outcome
-    cited: list[Cited]
+    rests: list[Rest]
 
 
 @dataclass(frozen=True)
@@ -49,30 +61,47 @@ class Shown:
 
 
 def decision_pages(rulebook: Rulebook) -> dict[str, str]:
-    """One page for each table, and one for its worked examples where they are many."""
+    """Two pages for each table: the decision, and beside it what would make that page heavy."""
     pages = {}
     for table in rulebook.decisions.values():
         pages[page_path("decision", table.id)] = decision_page(rulebook, table)
-        if len(table.examples) > SHOWN_BESIDE:
-            pages[examples_path(table)] = examples_page(rulebook, table)
+        pages[more_path(table)] = more_page(rulebook, table)
     return pages
 
 
-def examples_path(table: Decision) -> str:
-    """Where all worked examples of a table stand."""
-    return page_path("decision", f"{table.id}.examples")
+def more_path(table: Decision) -> str:
+    """Where the answers of a table stand in full, with its evidence and all worked examples."""
+    return page_path("decision", f"{table.id}.more")
 
 
-def examples_page(rulebook: Rulebook, table: Decision) -> str:
-    """All worked examples of a table."""
-    examples = [shown(rulebook, table, example) for example in table.examples]
-    return render("examples.md.jinja", links=Links(examples_path(table)), table=table, examples=examples)
+def more_page(rulebook: Rulebook, table: Decision) -> str:
+    """The answers in full, what the rows rest on, all worked examples."""
+    return render(
+        "more.md.jinja",
+        words=wording,
+        links=Links(more_path(table)),
+        table=table,
+        rests=list({rest.id: rest for row in table.rows for rest in rests(rulebook, row)}.values()),
+        examples=[shown(rulebook, table, example) for example in table.examples],
+    )
+
+
+def rests(rulebook: Rulebook, row: Row) -> list[Rest]:
+    """What a row cites: evidence with all of its sources, or a source by itself."""
+    found = []
+    for cite in row.cites:
+        cited = resolve(rulebook, (cite,))
+        if cited:
+            others = f" and {len(cited) - 1} more" if len(cited) > 1 else ""
+            found.append(Rest(cite.id, cited[0].name + others, cited[0].evidence, cited))
+    return found
 
 
 def decision_page(rulebook: Rulebook, table: Decision) -> str:
     """The page of one table."""
     links = Links(page_path("decision", table.id))
     columns = [column(rulebook, name) for name in table.facts]
+    beside = table.examples[:SHOWN_BESIDE] if len(table.rows) <= LONG else ()
     cautions = dict.fromkeys([*table.cautions, *(name for row in table.rows for name in row.cautions)])
     return render(
         "decision.md.jinja",
@@ -86,9 +115,9 @@ def decision_page(rulebook: Rulebook, table: Decision) -> str:
         names={one.id: one.label for one in columns},
         rows=[line(rulebook, table, row) for row in table.rows],
         cautions=[rulebook.cautions[name] for name in cautions if name in rulebook.cautions],
-        examples=[shown(rulebook, table, example) for example in table.examples[:SHOWN_BESIDE]],
-        more_examples=len(table.examples) if len(table.examples) > SHOWN_BESIDE else 0,
-        examples_path=examples_path(table),
+        examples=[shown(rulebook, table, example) for example in beside],
+        more_path=more_path(table),
+        more=f"{table.id}.more.html",
         feeds=[Use("decision", t.id, t.title) for t in rulebook.decisions.values() if table.id in t.facts],
         terms=[rulebook.terms[name] for name in table.terms if name in rulebook.terms],
         replaced_note=replaced_note(table.replaced),
@@ -107,7 +136,7 @@ def line(rulebook: Rulebook, table: Decision, row: Row) -> Line:
     """A row of the table, in words."""
     words = {cell.fact: cell_words(rulebook, cell.fact, cell.text) for cell in row.when}
     outcome = next((one for one in table.outcomes if one.id == row.then), Outcome(row.then, f"weight {row.weight:+g}", ""))
-    return Line(row, tuple(words.get(name, "") for name in table.facts), outcome, resolve(rulebook, row.cites))
+    return Line(row, tuple(words.get(name, "") for name in table.facts), outcome, rests(rulebook, row))
 
 
 def choice_labels(rulebook: Rulebook, name: str) -> dict[str, str]:

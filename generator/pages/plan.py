@@ -7,7 +7,7 @@ from generator.pages import wording
 from generator.pages.home import by_number
 from generator.pages.jinja import render
 from generator.pages.paths import Links
-from generator.reading.items import Fact
+from generator.reading.items import Caution, Fact
 from generator.reading.rulebook import Block, Rulebook
 
 HERE = "plan.md"
@@ -30,8 +30,16 @@ def plan_page(rulebook: Rulebook) -> str:
         links=Links(HERE),
         stages=by_number(rulebook),
         blocks=[BlockShown(block.name, block.note, block_link(rulebook, block)) for block in rulebook.blocks.values()],
+        cautions=cautions(rulebook),
         scripts=["assets/guide/core.js", "assets/guide/plan.js"],
     )
+
+
+def cautions(rulebook: Rulebook) -> list[Caution]:
+    """The cautions of every decision and calculator that a plan goes through, each once."""
+    parts = [*rulebook.decisions.values(), *rulebook.calculators.values()]
+    names = dict.fromkeys(name for part in parts for name in part.cautions)
+    return [rulebook.cautions[name] for name in names if name in rulebook.cautions]
 
 
 def block_link(rulebook: Rulebook, block: Block) -> str:

@@ -14,23 +14,22 @@ from generator.answers.records import plain
 from generator.answers.tables import feeding_order
 from generator.compiler.script import compile_module, helpers_script, module_order
 from generator.pages import wording
-from generator.pages.cites import resolve
-from generator.pages.paths import page_path
 from generator.pages.questions import of_calculator, of_decision, of_plan
-from generator.reading.items import Cite
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm, Decision
 
 ASSETS = Path(__file__).parent / "assets"
 FOLDER = "assets/guide/"
-SHARED = ["answer", "changes", "guard", "wording", "drawing_shapes"]
-WRITTEN = ["numbers.js", "border.js", "link.js", "store.js", "dom.js", "drawing.js", "form.js", "ask.js", "show.js", "page.js"]
+SHARED = ["answer", "changes", "guard", "wording"]
+WRITTEN = ["numbers.js", "border.js", "link.js", "store.js", "dom.js", "form.js", "ask.js", "show.js", "page.js"]
 SENTENCES = ["answers.", "guard."]
 PLAN = "block_plan"
 DRAWN = ["drawing"]
-PLAN_WORDS = ["fact.", "decision.", "outcome.", "choice.", "term."]
+PLAN_WORDS = ["decision.", "outcome.", "choice.", "term."]
 BLOCK_COMMENT = re.compile(r"^[ \t]*/\*\*.*?\*/[ \t]*\n", re.DOTALL | re.MULTILINE)
 LINE_COMMENT = re.compile(r"^[ \t]*//.*\n|^[ \t]*\n", re.MULTILINE)
+INDENT = re.compile(r"^[ \t]+", re.MULTILINE)
+STYLE_COMMENT = re.compile(r"/\*.*?\*/\s*", re.DOTALL)
 
 
 def script_files(rulebook: Rulebook) -> dict[str, str]:
@@ -38,14 +37,19 @@ def script_files(rulebook: Rulebook) -> dict[str, str]:
     scripts = {"core.js": core(list(rulebook.calculators)), "plan.js": plan_script(rulebook)}
     scripts |= {f"d/{table.id}.js": decision_script(rulebook, table) for table in rulebook.decisions.values()}
     scripts |= {f"c/{form.id}.js": calculator_script(rulebook, form) for form in rulebook.calculators.values()}
-    look = {FOLDER + name: asset(name) for name in ("guide.css", "mark.svg")}
+    look = {FOLDER + "guide.css": slim_style(asset("guide.css")), FOLDER + "mark.svg": asset("mark.svg")}
     return look | {FOLDER + name: slim(text) for name, text in scripts.items()}
 
 
 def slim(script: str) -> str:
-    """A script without its comments and empty lines, which stay in the sources; a licence notice is kept."""
+    """A script without its comments, empty lines and indents, which stay in the sources; a licence notice is kept."""
     without = BLOCK_COMMENT.sub(lambda comment: comment[0] if "Copyright" in comment[0] else "", script)
-    return LINE_COMMENT.sub("", without)
+    return INDENT.sub("", LINE_COMMENT.sub("", without))
+
+
+def slim_style(style: str) -> str:
+    """A style sheet without comments and indents, one rule a line."""
+    return re.sub(r"\n\s*", "\n", STYLE_COMMENT.sub("", style))
 
 
 def asset(name: str) -> str:
@@ -69,76 +73,75 @@ def own_modules(name: str) -> list[str]:
 
 def add(data: dict[str, Any]) -> str:
     """The call that gives a page its data."""
-    return f"Guide.add({json.dumps(data, ensure_ascii=False, separators=(',', ':'))});"
+    return f"Guide.add({json.dumps(packed(data), ensure_ascii=False, separators=(',', ':'))});"
 
 
-def page_data(rulebook: Rulebook, name: str, root: str, cites: list[str], cautions: list[str]) -> dict[str, Any]:
-    """What every page with a form knows: rules and edition, words for standings, sources and cautions it may show."""
+def packed(data: Any) -> Any:
+    """The data with each list of like records as one list of names and a list of values for each; `Guide.add` unpacks it."""
+    if isinstance(data, dict):
+        return {name: packed(part) for name, part in data.items()}
+    if not isinstance(data, list):
+        return data
+    if len(data) > 1 and all(isinstance(one, dict) for one in data) and len({tuple(one) for one in data}) == 1:
+        return {"$": list(data[0]), "_": [[packed(part) for part in one.values()] for one in data]}
+    return [packed(one) for one in data]
+
+
+def page_data(rulebook: Rulebook, name: str, root: str) -> dict[str, Any]:
+    """What every page with a form knows: itself, the way to the root of the site, rules and edition, words for standings."""
+    edition = rulebook.edition
     return {
         "name": name,
         "root": root,
         "rules": rulebook.version,
-        "edition": {"id": rulebook.edition.id, "name": rulebook.edition.name, "by": rulebook.edition.by},
+        "edition": {"id": edition.id, "name": edition.name, "by": edition.by},
         "standings": wording.STANDING,
-        "sources": {cite: sources(rulebook, cite) for cite in dict.fromkeys(cites)},
-        "cautions": {one: caution(rulebook, one) for one in dict.fromkeys(cautions) if one in rulebook.cautions},
     }
 
 
-def sources(rulebook: Rulebook, cite: str) -> list[dict[str, str]]:
-    """The sources behind one citation: what to call each and where its page stands, from the root of the site."""
-    found = resolve(rulebook, (Cite(cite),))
-    return [{"name": one.name, "href": page_path("source", one.source.id).removesuffix("md") + "html" + one.anchor} for one in found]
-
-
-def caution(rulebook: Rulebook, name: str) -> dict[str, str]:
-    """A caution as the page shows it."""
-    found = rulebook.cautions[name]
-    return {"label": found.label, "text": found.text, "defer": found.defer}
-
-
 def decision_script(rulebook: Rulebook, table: Decision) -> str:
-    """The data of a decision: its table, the tables that feed it, and the words for them."""
+    """The data of a decision: its table and the tables that feed it. What the page itself says (reasons, sources, cautions)
+    is not said twice: the script takes it from there."""
     names = feeding_order(rulebook, table.id)
-    tables = [rulebook.decisions[name] for name in names]
     facts = encode.decision_facts(rulebook, table.id)
-    cites = [cite.id for one in tables for row in one.rows for cite in row.cites]
-    always = [name for one in tables for name in one.cautions]
-    cautions = always + [name for one in tables for row in one.rows for name in row.cautions]
     data = {
-        **page_data(rulebook, table.id, "../", cites, cautions),
-        "always": always,
+        **page_data(rulebook, table.id, "../"),
         "groups": plain(of_decision(rulebook, table)),
         "outcomes": {one.id: {"action": one.action, "target": one.target, "years": one.years} for one in table.outcomes if one.action},
-        "catalogue": encode.encode_catalogue(
-            rulebook, [*SENTENCES, *(f"{name}." for name in names)], words_for(facts, names), facts
-        ),
+        "catalogue": used_units(encode.encode_catalogue(rulebook, [*SENTENCES, f"{table.id}.says."], words_for([], names), facts)),
         "tables": encode.encode_tables(rulebook, table.id),
         "candidates": encode.encode_candidates(rulebook, table.id),
     }
     return "\n".join([add(data), asset("decision.js"), "Guide.page.decision();\n"])
 
 
+def used_units(catalogue: dict[str, Any]) -> dict[str, Any]:
+    """The catalogue with only those units that its facts and sentences use."""
+    used = {fact["unit"] for fact in catalogue["facts"]}
+    used |= {number["unit"] for form in catalogue["forms"] for number in form["numbers"]}
+    return {**catalogue, "units": [unit for unit in catalogue["units"] if unit["id"] in used or unit["id"] == ""]}
+
+
 def words_for(facts: list[str], decisions: list[str]) -> list[str]:
-    """The prefixes of the words that facts and decisions are named with."""
-    return [f"fact.{name}" for name in facts] + [f"{kind}.{name}" for name in decisions for kind in ("decision", "outcome")]
+    """The prefixes of the words that choices and decisions are named with; facts name themselves (page.js)."""
+    return [f"choice.{name}." for name in facts] + [f"{kind}.{name}" for name in decisions for kind in ("decision", "outcome")]
 
 
 def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
     """A calculator compiled, its form's data, its values."""
     facts = [needed.fact for needed in form.inputs]
     modules = own_modules(form.id)
-    cites = [cite.id for cite in form.cites]
+    sentences = [*SENTENCES, *(f"{name}." for name in modules)]
+    outputs = [{"id": one.id, "label": one.label, "unit": one.unit, "digits": one.digits} for one in form.outputs]
+    catalogue = encode.encode_catalogue(rulebook, sentences, words_for(facts, []), facts)
     hints = get_type_hints(encode.calculator_class(form.id, "Inputs"))
     data = {
-        **page_data(rulebook, form.id, "../", cites, list(form.cautions)),
-        "always": list(form.cautions),
-        "always_sources": cites,
+        **page_data(rulebook, form.id, "../"),
         "groups": plain(of_calculator(rulebook, form)),
-        "catalogue": encode.encode_catalogue(rulebook, [*SENTENCES, *(f"{name}." for name in modules)], words_for(facts, []), facts),
+        "catalogue": catalogue,
         "inputs": [{"id": name, "type": kind.__name__} for name, kind in hints.items()],
         "required": [needed.fact for needed in form.inputs if not needed.optional],
-        "outputs": [{"id": one.id, "label": one.label, "unit": one.unit, "digits": one.digits} for one in form.outputs],
+        "outputs": outputs,
         "values": encode.encode_values(rulebook, form.id),
     }
     compiled = [compile_module(name) for name in modules]
@@ -151,8 +154,7 @@ def plan_script(rulebook: Rulebook) -> str:
     decisions = list(rulebook.decisions)
     tables = plain(plan_tables(rulebook))
     data = {
-        **page_data(rulebook, PLAN, "", [], plan_cautions(rulebook)),
-        "always": plan_cautions(rulebook),
+        **page_data(rulebook, PLAN, ""),
         "groups": plain(of_plan(rulebook)),
         "stages": {stage.id: {"number": stage.number, "title": stage.title} for stage in rulebook.stages.values()},
         "catalogue": encode.encode_catalogue(
@@ -162,10 +164,4 @@ def plan_script(rulebook: Rulebook) -> str:
         "values": encode.encode_values(rulebook, PLAN),
     }
     compiled = [compile_module(name) for name in modules]
-    return "\n".join([*compiled, add(data), asset("plan.js"), "Guide.page.plan();\n"])
-
-
-def plan_cautions(rulebook: Rulebook) -> list[str]:
-    """The cautions of every decision and calculator that a plan goes through, each once."""
-    parts = [*rulebook.decisions.values(), *rulebook.calculators.values()]
-    return list(dict.fromkeys(name for part in parts for name in part.cautions))
+    return "\n".join([*compiled, add(data), asset("drawing.js"), asset("plan.js"), "Guide.page.plan();\n"])

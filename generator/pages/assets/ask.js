@@ -6,13 +6,13 @@ Guide.page.ask = (function () {
 
   function shown(spec, number) { return Guide.wording.fact_text(data.catalogue.units, spec, number, "si"); }
   function unit(spec) {
-    const found = data.catalogue.units.filter(function (one) { return one.id === spec.unit; })[0];
+    const found = data.catalogue.units.filter((one) => one.id === spec.unit)[0];
     return found ? found.after.trim() : "";
   }
 
   function range(spec) {
     if (spec.kind !== "number" && spec.kind !== "whole") { return ""; }
-    const ends = [spec.low, spec.high].map(function (end) { return String(end).replace("-", "\u2212"); });
+    const ends = [spec.low, spec.high].map((end) => String(end).replace("-", "\u2212"));
     return (spec.kind === "whole" ? " A whole number from " : " From ") + ends[0] + " to " + ends[1] + (unit(spec) ? "\u00a0" + unit(spec) : "") + ".";
   }
 
@@ -40,8 +40,8 @@ Guide.page.ask = (function () {
 
   // A question with few choices: one button for each.
   function choices(spec, question) {
-    const order = spec.kind === "yes_no" ? [1, 0] : spec.choices.map(function (choice, place) { return place; });
-    const buttons = order.map(function (place) {
+    const order = spec.kind === "yes_no" ? [1, 0] : spec.choices.map((choice, place) => place);
+    const buttons = order.map((place) => {
       const label = spec.labels[place].charAt(0).toUpperCase() + spec.labels[place].slice(1);
       return tick("radio", spec.id, spec.choices[place], label, (question.notes || [])[place]);
     });
@@ -55,7 +55,7 @@ Guide.page.ask = (function () {
 
   // A question with many choices: a list.
   function pick(spec, question) {
-    const options = [el("option", { value: "" }, ["Not answered yet"])].concat(spec.choices.map(function (choice, place) {
+    const options = [el("option", { value: "" }, ["Not answered yet"])].concat(spec.choices.map((choice, place) => {
       return el("option", { value: choice }, [spec.labels[place]]);
     }), [el("option", { value: "unknown" }, ["I do not know"])]);
     return box(spec, question, [el("select", { id: spec.id, "aria-describedby": described(spec) }, options)]);
@@ -87,9 +87,9 @@ Guide.page.ask = (function () {
   // All questions, group by group.
   function all() {
     const made = [];
-    data.groups.forEach(function (group) {
+    data.groups.forEach((group) => {
       if (group.title) { made.push(el("h3", {}, [group.title])); }
-      group.questions.forEach(function (question) { made.push(one(question)); });
+      group.questions.forEach((question) => { made.push(one(question)); });
     });
     return made;
   }

@@ -34,11 +34,5 @@ Guide.page.border = (function () {
     return faults.length ? fault(spec, faults[0].says) : { ok: true, number: found, status: status };
   }
 
-  // The text of a number as links write it.
-  function write(spec, found) {
-    if (spec.kind === "choice" || spec.kind === "yes_no") { return spec.choices[found]; }
-    return spec.kind === "date" ? Guide.wording.date_text(found) : String(found);
-  }
-
-  return { read: read, write: write, UNKNOWN: UNKNOWN };
+  return { read: read, UNKNOWN: UNKNOWN };
 })();

@@ -10,9 +10,9 @@ Guide.page.calculator = function () {
     return field.type === "bool" ? number === 1 : number;
   }
 
-  page.open(function (all, fragment, headline, rest) {
+  page.open((all, fragment, headline, rest) => {
     const inputs = {};
-    data.inputs.forEach(function (field) { inputs[field.id] = input(field, all.facts); });
+    data.inputs.forEach((field) => { inputs[field.id] = input(field, all.facts); });
     let result = null;
     try {
       result = Guide[data.name][data.name](inputs, data.values);
@@ -21,9 +21,9 @@ Guide.page.calculator = function () {
       page.fill(rest, []);
       return;
     }
-    const specs = data.catalogue.facts.filter(function (spec) { return spec.kind !== "text"; });
-    const used = specs.filter(function (spec) { return Guide.facts.known(all.facts, spec.id); });
+    const specs = data.catalogue.facts.filter((spec) => spec.kind !== "text");
+    const used = specs.filter((spec) => Guide.facts.known(all.facts, spec.id));
     headline.textContent = page.show.word(result.headline);
-    page.fill(rest, page.show.calculator(result, used.map(function (spec) { return Guide.answer.rest(specs, all.facts, spec.id); }), fragment));
+    page.fill(rest, page.show.calculator(result, used.map((spec) => Guide.answer.rest(specs, all.facts, spec.id)), fragment));
   });
 };

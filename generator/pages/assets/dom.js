@@ -2,8 +2,8 @@
 Guide.page.el = function (tag, attributes, children) {
   "use strict";
   const made = document.createElement(tag);
-  Object.keys(attributes).forEach(function (name) { made.setAttribute(name, attributes[name]); });
-  (children || []).forEach(function (child) {
+  Object.keys(attributes).forEach((name) => { made.setAttribute(name, attributes[name]); });
+  (children || []).forEach((child) => {
     if (child !== null) { made.appendChild(typeof child === "string" ? document.createTextNode(child) : child); }
   });
   return made;
@@ -12,5 +12,5 @@ Guide.page.el = function (tag, attributes, children) {
 Guide.page.fill = function (place, children) {
   "use strict";
   while (place.firstChild) { place.removeChild(place.firstChild); }
-  children.forEach(function (child) { if (child !== null) { place.appendChild(child); } });
+  children.forEach((child) => { if (child !== null) { place.appendChild(child); } });
 };

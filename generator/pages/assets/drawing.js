@@ -7,7 +7,7 @@ Guide.page.drawing = (function () {
     const css = "v-" + one.css;
     const at = one.points[0];
     if (one.kind === "line") {
-      return ["polyline", { "class": css, points: one.points.map(function (p) { return p.x + "," + p.y; }).join(" ") }, []];
+      return ["polyline", { "class": css, points: one.points.map((p) => p.x + "," + p.y).join(" ") }, []];
     }
     if (one.kind === "circle") {
       return ["circle", { "class": css, cx: String(at.x), cy: String(at.y), r: String(one.radius) }, []];
@@ -21,14 +21,14 @@ Guide.page.drawing = (function () {
       role: "img",
       "aria-label": drawing.describe.map(word).join(" "),
       "font-size": String(drawing.text_mm)
-    }, drawing.shapes.map(function (one) { return shape(one, word); })];
+    }, drawing.shapes.map((one) => shape(one, word))];
   }
 
   function element(branch) {
     if (typeof branch === "string") { return document.createTextNode(branch); }
     const made = document.createElementNS(SVG, branch[0]);
-    Object.keys(branch[1]).forEach(function (name) { made.setAttribute(name, branch[1][name]); });
-    branch[2].forEach(function (child) { made.appendChild(element(child)); });
+    Object.keys(branch[1]).forEach((name) => { made.setAttribute(name, branch[1][name]); });
+    branch[2].forEach((child) => { made.appendChild(element(child)); });
     return made;
   }
 

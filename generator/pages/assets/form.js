@@ -13,7 +13,7 @@ Guide.page.form = (function () {
   // The text in a field as typed; `unknown` where that was said; "" where nothing was.
   function typed(id) {
     if (byRadio(id)) {
-      const chosen = radios(id).filter(function (one) { return one.checked; })[0];
+      const chosen = radios(id).filter((one) => one.checked)[0];
       return chosen ? chosen.value : "";
     }
     const tick = part(id, "unknown") || holder(id).querySelector('input[type="checkbox"]');
@@ -24,7 +24,7 @@ Guide.page.form = (function () {
   function put(spec, text, status) {
     const unknown = text === border.UNKNOWN;
     if (byRadio(spec.id)) {
-      radios(spec.id).forEach(function (one) { one.checked = one.value === text; });
+      radios(spec.id).forEach((one) => { one.checked = one.value === text; });
     } else {
       const field = document.getElementById(spec.id);
       const tick = holder(spec.id).querySelector('input[type="checkbox"]');
@@ -72,17 +72,17 @@ Guide.page.form = (function () {
   // All fields at once: {readings: {id: reading}, facts: Facts of those that are numbers, texts: {id: text}, faults: [ids]}.
   function readAll(specs, word) {
     const all = { readings: {}, facts: null, texts: {}, faults: [] };
-    const numeric = specs.filter(function (spec) { return spec.kind !== "text"; });
-    specs.forEach(function (spec) {
+    const numeric = specs.filter((spec) => spec.kind !== "text");
+    specs.forEach((spec) => {
       const one = read(spec, word);
       all.readings[spec.id] = one;
       if (one.fault) { all.faults.push(spec.id); }
       if (spec.kind === "text" && one.text !== "" && one.text !== border.UNKNOWN) { all.texts[spec.id] = one.text; }
     });
     const bare = Guide.facts.Facts(
-      numeric.map(function (spec) { return spec.id; }),
-      numeric.map(function (spec) { return all.readings[spec.id].number; }),
-      numeric.map(function (spec) { return all.readings[spec.id].status; })
+      numeric.map((spec) => spec.id),
+      numeric.map((spec) => all.readings[spec.id].number),
+      numeric.map((spec) => all.readings[spec.id].status)
     );
     all.facts = Guide.specs.with_defaults(numeric, bare);
     return all;
@@ -90,7 +90,7 @@ Guide.page.form = (function () {
 
   // Goes to a field.
   function goTo(id) {
-    const first = byRadio(id) ? radios(id).filter(function (one) { return one.checked; })[0] || radios(id)[0] : document.getElementById(id);
+    const first = byRadio(id) ? radios(id).filter((one) => one.checked)[0] || radios(id)[0] : document.getElementById(id);
     first.focus();
     holder(id).scrollIntoView({ block: "center" });
   }

@@ -13,7 +13,7 @@ Guide.page.link = (function () {
     if (text.indexOf("=") < 0) { return null; }
     const link = { given: [], version: "", edition: "", rules: "", torn: [] };
     const names = { v: "version", e: "edition", r: "rules" };
-    text.split("&").forEach(function (piece) {
+    text.split("&").forEach((piece) => {
       const at = piece.indexOf("=");
       const name = at > 0 ? decoded(piece.slice(0, at)) : null;
       const value = at > 0 ? decoded(piece.slice(at + 1)) : null;
@@ -31,7 +31,7 @@ Guide.page.link = (function () {
   // The fragment for [[name, text]] under an edition and a rules version.
   function make(edition, rules, given) {
     const head = [["v", VERSION], ["e", edition], ["r", rules]];
-    return "#" + head.concat(given).map(function (pair) {
+    return "#" + head.concat(given).map((pair) => {
       return encodeURIComponent(pair[0]) + "=" + encodeURIComponent(pair[1]);
     }).join("&");
   }

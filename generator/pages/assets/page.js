@@ -5,17 +5,18 @@ Guide.page.open = function (answer) {
   const page = Guide.page;
   const data = page.data;
   const specs = data.catalogue.facts;
+  data.catalogue.words = data.catalogue.words.concat(specs.map((one) => ({ id: one.word, text: one.label })));
   const form = document.getElementById("form");
   page.fill(document.getElementById("questions"), page.ask.all());
   const kept = document.getElementById("kept");
   const told = document.getElementById("link-told");
   const state = { fromLink: false, shown: false };
 
-  function spec(id) { return specs.filter(function (one) { return one.id === id; })[0]; }
+  function spec(id) { return specs.filter((one) => one.id === id)[0]; }
   function label(id) { return "“" + spec(id).label + "”"; }
 
   function fillAll(texts) {
-    specs.forEach(function (one) {
+    specs.forEach((one) => {
       const given = texts[one.id] || { text: "", status: F.ENTERED };
       page.form.put(one, given.text, given.status);
       page.form.tell(one.id, "");
@@ -26,7 +27,7 @@ Guide.page.open = function (answer) {
   function fromLink(link) {
     const lines = [];
     const texts = {};
-    link.given.forEach(function (pair) {
+    link.given.forEach((pair) => {
       const one = spec(pair[0]);
       const read = one && one.lifetime !== "today" ? page.border.read(one, pair[1], F.FROM_LINK) : null;
       if (!one) { lines.push("The link names “" + pair[0] + "”, which this page does not ask. It was left out."); return; }
@@ -34,7 +35,7 @@ Guide.page.open = function (answer) {
       if (!read.ok) { lines.push("The link says “" + pair[1] + "” for " + label(one.id) + ", which was left out: " + page.show.word(read.says)); return; }
       texts[one.id] = { text: pair[1], status: F.FROM_LINK };
     });
-    link.torn.forEach(function (piece) { lines.push("A piece of the link could not be read: “" + piece + "”."); });
+    link.torn.forEach((piece) => { lines.push("A piece of the link could not be read: “" + piece + "”."); });
     if (link.version && link.version !== page.link.VERSION) { lines.push("The link was made by another version of the guide; what could be read of it was taken."); }
     if (link.edition && link.edition !== data.edition.id) { lines.push("The link was made for the edition “" + link.edition + "”; this is the edition “" + data.edition.id + "”."); }
     if (link.rules && link.rules !== data.rules) { lines.push("The link was made under rules version " + link.rules + ", this page has " + data.rules + ": the advice may have changed since."); }
@@ -44,7 +45,7 @@ Guide.page.open = function (answer) {
 
   function tellLink(lines) {
     const keep = page.el("button", { type: "button", "class": "second", id: "keep" }, ["Keep these answers on this device"]);
-    keep.addEventListener("click", function () { state.fromLink = false; save(); page.fill(told, []); told.hidden = true; form.querySelector("input, select").focus(); });
+    keep.addEventListener("click", () => { state.fromLink = false; save(); page.fill(told, []); told.hidden = true; form.querySelector("input, select").focus(); });
     page.fill(told, [page.el("p", {}, ["These answers come from a link. What this device keeps is left as it is."])]
       .concat(lines.length ? [page.show.list("ul", lines)] : [], [keep]));
     told.hidden = false;
@@ -54,7 +55,7 @@ Guide.page.open = function (answer) {
     if (state.fromLink) { return; }
     const all = page.form.readAll(specs, page.show.word).readings;
     const facts = {};
-    specs.forEach(function (one) {
+    specs.forEach((one) => {
       if (all[one.id].text !== "") { facts[one.id] = { text: all[one.id].text, status: all[one.id].status }; }
     });
     tellKept(page.store.save(data.edition.id, data.rules, specs, facts));
@@ -71,29 +72,29 @@ Guide.page.open = function (answer) {
 
   // The fragment that reproduces the form; what ends with the day stays out.
   function fragment(readings) {
-    const given = specs.filter(function (one) { return one.lifetime !== "today" && readings[one.id].text !== ""; })
-      .map(function (one) { return [one.id, readings[one.id].text]; });
+    const given = specs.filter((one) => one.lifetime !== "today" && readings[one.id].text !== "")
+      .map((one) => [one.id, readings[one.id].text]);
     return page.link.make(data.edition.id, data.rules, given);
   }
 
   function showErrors(faults) {
-    specs.forEach(function (one) { page.form.tell(one.id, faults[one.id] || ""); });
+    specs.forEach((one) => { page.form.tell(one.id, faults[one.id] || ""); });
   }
 
   // Reads the form and answers; on the reader's own wish errors are told and the focus goes where it is needed.
   function run(wished) {
     const all = page.form.readAll(specs, page.show.word);
     const faults = {};
-    all.faults.forEach(function (id) { faults[id] = all.readings[id].fault; });
+    all.faults.forEach((id) => { faults[id] = all.readings[id].fault; });
     if (wished) {
-      (data.required || []).forEach(function (id) {
+      (data.required || []).forEach((id) => {
         const missing = all.facts.statuses[all.facts.ids.indexOf(id)] < F.ASSUMED;
         if (missing && !faults[id]) { faults[id] = label(id) + " is needed here."; }
       });
       showErrors(faults);
     }
     const place = document.getElementById("answer");
-    const wrong = specs.filter(function (one) { return faults[one.id]; });
+    const wrong = specs.filter((one) => faults[one.id]);
     const ready = wrong.length === 0 && (wished || state.shown);
     if (wished && wrong.length) { page.form.goTo(wrong[0].id); }
     if (!ready) { place.hidden = place.hidden || wrong.length > 0; return; }
@@ -141,9 +142,9 @@ Guide.page.open = function (answer) {
   }
 
   form.hidden = false;
-  form.addEventListener("submit", function (event) { event.preventDefault(); run(true); });
+  form.addEventListener("submit", (event) => { event.preventDefault(); run(true); });
   form.addEventListener("change", changed);
   document.getElementById("clear").addEventListener("click", clear);
-  window.addEventListener("hashchange", function () { if (page.link.parse(window.location.hash)) { open(); } });
+  window.addEventListener("hashchange", () => { if (page.link.parse(window.location.hash)) { open(); } });
   open();
 };

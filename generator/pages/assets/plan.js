@@ -5,26 +5,26 @@ Guide.page.plan = function () {
   const data = page.data;
   const el = page.el;
   const show = page.show;
-  const specs = data.catalogue.facts.filter(function (spec) { return spec.kind !== "text"; });
+  const specs = data.catalogue.facts.filter((spec) => spec.kind !== "text");
 
   // Puts its sentence beside every Say, as the command line does.
   function withTexts(thing) {
     if (Array.isArray(thing)) { return thing.map(withTexts); }
     if (thing === null || typeof thing !== "object") { return thing; }
     const made = {};
-    Object.keys(thing).forEach(function (name) { made[name] = withTexts(thing[name]); });
-    if (Object.keys(thing).sort().join() === "id,numbers,words") { made.text = show.word(thing); }
+    Object.keys(thing).forEach((name) => { made[name] = withTexts(thing[name]); });
+    if (Object.keys(thing).sort().join() === "id,numbers,words") { made.text = thing.id === "" ? "" : show.word(thing); }
     return made;
   }
 
   function ask(id) {
     const button = el("button", { type: "button", "class": "second" }, ["Answer this next: " + Guide.specs.spec_of(specs, id).label]);
-    button.addEventListener("click", function () { page.form.goTo(id); });
+    button.addEventListener("click", () => { page.form.goTo(id); });
     return button;
   }
 
   function needs(part) {
-    const others = part.needs.filter(function (id) { return id !== part.ask_next; }).map(function (id) { return Guide.specs.spec_of(specs, id).label; });
+    const others = part.needs.filter((id) => id !== part.ask_next).map((id) => Guide.specs.spec_of(specs, id).label);
     return part.ask_next === "" ? [] : [
       el("p", { "class": "print-not" }, [ask(part.ask_next)]),
       others.length ? el("p", { "class": "quiet" }, ["Still to find out: " + others.join("; ") + "."]) : null
@@ -32,7 +32,7 @@ Guide.page.plan = function () {
   }
 
   function rests(part, facts) {
-    const lines = part.rests_on.map(function (id) { return show.rest(Guide.answer.rest(specs, facts, id)); });
+    const lines = part.rests_on.map((id) => show.rest(Guide.answer.rest(specs, facts, id)));
     return lines.length ? [el("h4", {}, ["What it rests on"]), show.list("ul", lines)] : [];
   }
 
@@ -51,7 +51,7 @@ Guide.page.plan = function () {
   }
 
   function assumed(plan) {
-    return plan.assumed.length ? show.part("Assumed, not asked", [show.list("ul", plan.assumed.map(function (id) {
+    return plan.assumed.length ? show.part("Assumed, not asked", [show.list("ul", plan.assumed.map((id) => {
       return [el("span", { "class": "assumed" }, [Guide.specs.spec_of(specs, id).label])];
     }))]) : null;
   }
@@ -62,7 +62,7 @@ Guide.page.plan = function () {
   function offer(text) {
     document.getElementById("data").textContent = text;
     document.getElementById("copy-data").onclick = function () {
-      show.copy(text, null).then(function (done) { told(done ? "Copied." : "This browser does not copy for you: open “Show the data” and copy it by hand."); });
+      show.copy(text, null).then((done) => { told(done ? "Copied." : "This browser does not copy for you: open “Show the data” and copy it by hand."); });
     };
     document.getElementById("save-data").onclick = function () {
       const file = el("a", { download: "plan.json", href: URL.createObjectURL(new Blob([text], { type: "application/json" })) }, []);
@@ -73,20 +73,20 @@ Guide.page.plan = function () {
     document.getElementById("print").onclick = function () { window.print(); };
   }
 
-  window.addEventListener("beforeprint", function () {
-    Array.from(document.querySelectorAll(".part details")).forEach(function (one) { one.open = true; });
+  window.addEventListener("beforeprint", () => {
+    Array.from(document.querySelectorAll(".part details")).forEach((one) => { one.open = true; });
   });
 
-  page.open(function (all, fragment, headline, rest) {
+  page.open((all, fragment, headline, rest) => {
     const plan = Guide.block_plan.block_plan(all.facts, data.values, data.tables);
     headline.textContent = show.word(plan.headline);
     page.fill(rest, [
       all.texts.block_name ? el("p", { "class": "where" }, ["Block: " + all.texts.block_name]) : null,
       plan.ask_next === "" ? null : el("p", { "class": "print-not" }, [ask(plan.ask_next)]),
       page.drawing.figure(plan.drawing, show.word)
-    ].concat(plan.parts.map(function (part, place) { return one(part, plan.parts[place - 1], all.facts); }), [
+    ].concat(plan.parts.map((part, place) => one(part, plan.parts[place - 1], all.facts)), [
       assumed(plan),
-      show.part("Take care", show.cautions(data.always)),
+      show.part("Take care", show.cautions()),
       show.part("Keep or send it", show.link(fragment)),
       show.version()
     ]));

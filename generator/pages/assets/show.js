@@ -5,25 +5,24 @@ Guide.page.show = (function () {
   const data = Guide.page.data;
 
   function word(say) { return Guide.wording.worded(data.catalogue, say, "si"); }
-  function list(tag, items) { return el(tag, {}, items.map(function (item) { return el("li", {}, [].concat(item)); })); }
+  function list(tag, items) { return el(tag, {}, items.map((item) => el("li", {}, [].concat(item)))); }
   function part(title, children) { return children.length ? el("section", {}, [el("h3", {}, [title])].concat(children)) : null; }
   function standing(id) { return el("span", { "class": "standing standing-" + id }, [data.standings[id]]); }
 
-  // Links to the sources behind ids of evidence or sources, in one line.
-  function sources(ids) {
-    const found = [];
-    ids.forEach(function (id) {
-      (data.sources[id] || []).forEach(function (source) {
-        found.push(found.length ? "; " : " ", el("a", { href: data.root + source.href }, [source.name]));
-      });
-    });
-    return found;
+  // Copies of what stands under an id elsewhere on the page; nothing when it does not.
+  function copyOf(id, selector) {
+    const place = document.getElementById(id);
+    return place ? Array.from(place.querySelectorAll(selector)).map((node) => node.cloneNode(true)) : [];
   }
 
+  function contents(nodes) {
+    return [].concat.apply([], nodes.map((node) => Array.from(node.childNodes)));
+  }
+
+  // A row as a reason: its sentence, what it rests on, and the way to it in the table.
   function reason(one) {
-    const own = one.table === data.name ? "" : data.root + "d/" + one.table + ".html";
-    return [word(one.says), " ", standing(one.standing)].concat(sources(one.sources), [
-      " ", el("a", { href: own + "#" + one.row, "class": "small" }, ["Row " + one.row])
+    return contents(copyOf(one.row, ".because")).concat([
+      el("span", { "class": "small quiet" }, [" Row ", el("a", { href: "#" + one.row }, [one.row]), ", "].concat(contents(copyOf(one.row, ".rests")), ["."]))
     ]);
   }
 
@@ -32,13 +31,12 @@ Guide.page.show = (function () {
     return one.status === "assumed" ? [el("span", { "class": "assumed" }, [text])] : [text];
   }
 
-  function cautions(ids) {
-    const seen = ids.filter(function (id, place) { return ids.indexOf(id) === place && data.cautions[id]; });
-    return seen.map(function (id) {
-      const one = data.cautions[id];
-      return el("div", { "class": "caution" }, [
-        el("p", {}, [el("strong", {}, [one.label + ". "]), one.text]), el("p", { "class": "quiet" }, [one.defer])
-      ]);
+  // The cautions of the page, once more where the answer is.
+  function cautions() {
+    return Array.from(document.querySelectorAll(".page > .caution")).map((one) => {
+      const copy = one.cloneNode(true);
+      copy.removeAttribute("id");
+      return copy;
     });
   }
 
@@ -48,8 +46,8 @@ Guide.page.show = (function () {
     const field = el("input", { type: "text", readonly: "", value: address, "aria-label": "Link with your answers in it", id: "link" });
     const told = el("span", { role: "status", "class": "small" }, []);
     const button = el("button", { type: "button", "class": "second", id: "copy" }, ["Copy the link"]);
-    button.addEventListener("click", function () {
-      copy(address, field).then(function (done) { told.textContent = done ? "Copied." : "The link is marked: copy it by hand."; });
+    button.addEventListener("click", () => {
+      copy(address, field).then((done) => { told.textContent = done ? "Copied." : "The link is marked: copy it by hand."; });
     });
     return [
       el("p", {}, ["Whoever opens this link sees the same answers. It never reaches a server log: the answers stand after the # sign."]),
@@ -64,7 +62,7 @@ Guide.page.show = (function () {
       try { return Boolean(field) && document.execCommand("copy"); } catch (error) { return false; }
     }
     if (!navigator.clipboard) { return Promise.resolve(byHand()); }
-    return navigator.clipboard.writeText(text).then(function () { return true; }, byHand);
+    return navigator.clipboard.writeText(text).then(() => true, byHand);
   }
 
   function version() {
@@ -74,35 +72,44 @@ Guide.page.show = (function () {
   // What an outcome means for the work, where the table says it.
   function outcome(found) {
     if (!found) { return null; }
-    const lines = [["This winter", found.action], ["The aim", found.target], ["How long it takes", found.years]].filter(function (line) { return line[1]; });
-    return el("dl", {}, [].concat.apply([], lines.map(function (line) { return [el("dt", {}, [line[0]]), el("dd", {}, [line[1]])]; })));
+    const lines = [["This winter", found.action], ["The aim", found.target], ["How long it takes", found.years]].filter((line) => line[1]);
+    return el("dl", {}, [].concat.apply([], lines.map((line) => { return [el("dt", {}, [line[0]]), el("dd", {}, [line[1] + "."])]; })));
+  }
+
+  // The reasons of a table that fed this one stand on its own page: its answer, its standing, and the way there with the same facts.
+  function step(say, table, reasons, fragment) {
+    const own = reasons.filter((one) => one.table === table);
+    const rows = own.map((one) => standing(one.standing));
+    return [word(say), " "].concat(rows, [" ", el("a", { href: table + ".html" + fragment, "class": "small" }, ["Why"])]);
   }
 
   // A decision's answer; `later` is where what would change it goes, once that has been reckoned.
   function decision(answer, specs, fragment, later) {
     const asked = answer.ask_next ? Guide.specs.spec_of(specs, answer.ask_next) : null;
     const next = asked ? el("button", { type: "button", "class": "second" }, ["Answer this next: " + asked.label]) : null;
-    if (next) { next.addEventListener("click", function () { Guide.page.form.goTo(asked.id); }); }
-    const outcomes = answer.possible.map(function (id) {
+    if (next) { next.addEventListener("click", () => { Guide.page.form.goTo(asked.id); }); }
+    const outcomes = answer.possible.map((id) => {
       return Guide.wording.word_text(data.catalogue.words, "outcome." + answer.decision + "." + id);
     });
-    const ids = data.always.concat([].concat.apply([], answer.reasons.map(function (one) { return one.cautions; })));
+    const own = answer.reasons.filter((one) => one.table === data.name);
+    const steps = answer.steps.filter((say) => say.words[0] !== "decision." + data.name).map((say) => {
+      return step(say, say.words[0].replace("decision.", ""), answer.reasons, fragment);
+    });
     return [
       next,
-      outcome(data.outcomes[answer.outcome]),
-      answer.settled ? null : part("Still possible", [list("ul", outcomes)]),
-      part("Why", answer.reasons.length ? [list("ol", answer.reasons.map(reason))] : []),
+      answer.settled ? outcome(data.outcomes[answer.outcome]) : part("Still possible", [list("ul", outcomes)]),
+      part("Why", own.length ? [list("ol", own.map(reason))] : []),
+      part("What led to it", steps.length ? [list("ol", steps)] : []),
       part("What it rests on", answer.rests_on.length ? [list("ul", answer.rests_on.map(rest))] : []),
       later,
-      part("How it came about", [list("ol", answer.steps.map(word))]),
-      part("Take care", cautions(ids)),
+      part("Take care", cautions()),
       part("Keep or send it", link(fragment)),
       version()
     ];
   }
 
   function changes(found) {
-    return found.length ? list("ul", found.map(function (one) { return word(one.says); })) : el("p", {}, ["No single fact, changed alone, would give another answer."]);
+    return found.length ? list("ul", found.map((one) => word(one.says))) : el("p", {}, ["No single fact, changed alone, would give another answer."]);
   }
 
   function shown(output, result) {
@@ -113,7 +120,7 @@ Guide.page.show = (function () {
   }
 
   function calculator(result, rests, fragment) {
-    const outputs = data.outputs.map(function (output) {
+    const outputs = data.outputs.map((output) => {
       return el("div", {}, [el("dt", {}, [output.label]), el("dd", { id: "output-" + output.id }, [shown(output, result)])]);
     });
     return [
@@ -121,15 +128,14 @@ Guide.page.show = (function () {
       part("What to know about it", result.notes.length ? [list("ul", result.notes.map(word))] : []),
       part("The working", [list("ol", result.working.map(word))]),
       part("What it rests on", [list("ul", rests.map(rest))]),
-      part("Sources", data.always_sources.length ? [el("p", {}, sources(data.always_sources))] : []),
-      part("Take care", cautions(data.always)),
+      part("Take care", cautions()),
       part("Keep or send it", link(fragment)),
       version()
     ];
   }
 
   return {
-    word: word, list: list, part: part, standing: standing, sources: sources, reason: reason, rest: rest, cautions: cautions,
-    link: link, copy: copy, version: version, decision: decision, changes: changes, calculator: calculator
+    word: word, list: list, part: part, standing: standing, rest: rest, cautions: cautions, link: link, copy: copy, version: version,
+    decision: decision, changes: changes, calculator: calculator, copyOf: copyOf
   };
 })();

@@ -21,10 +21,10 @@ Guide.page.store = (function () {
     const facts = {};
     let denied = false;
     const own = keys(edition);
-    [own.block, own.winter].forEach(function (key) {
+    [own.block, own.winter].forEach((key) => {
       try {
         const kept = JSON.parse(window.localStorage.getItem(key) || "{}");
-        Object.keys(kept.facts || {}).forEach(function (id) { facts[id] = kept.facts[id]; });
+        Object.keys(kept.facts || {}).forEach((id) => { facts[id] = kept.facts[id]; });
       } catch (error) { denied = denied || !(error instanceof SyntaxError); }
     });
     return { facts: facts, denied: denied };
@@ -34,9 +34,9 @@ Guide.page.store = (function () {
   function save(edition, rules, specs, facts) {
     const own = keys(edition);
     try {
-      ["block", "winter"].forEach(function (lifetime) {
+      ["block", "winter"].forEach((lifetime) => {
         const kept = JSON.parse(window.localStorage.getItem(own[lifetime]) || "{}").facts || {};
-        specs.filter(function (spec) { return spec.lifetime === lifetime; }).forEach(function (spec) {
+        specs.filter((spec) => spec.lifetime === lifetime).forEach((spec) => {
           delete kept[spec.id];
           if (facts[spec.id]) { kept[spec.id] = facts[spec.id]; }
         });
@@ -51,8 +51,8 @@ Guide.page.store = (function () {
   // Forgets every block, winter and edition. Returns false when the browser denies it.
   function clear() {
     try {
-      Object.keys(window.localStorage).filter(function (key) { return key.indexOf("pruning-guide/") === 0; })
-        .forEach(function (key) { window.localStorage.removeItem(key); });
+      Object.keys(window.localStorage).filter((key) => key.indexOf("pruning-guide/") === 0)
+        .forEach((key) => { window.localStorage.removeItem(key); });
       return true;
     } catch (error) { return false; }
   }
