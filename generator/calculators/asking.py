@@ -1,14 +1,15 @@
 """What to ask next: the unknown fact that leaves the fewest outcomes."""
 
 from generator.calculators.engine import candidates, cell_on, outcome_of, row_sets, ruled_out_by
-from generator.calculators.facts import ASSUMED, Facts, place
+from generator.calculators.facts import ASSUMED, NOT_ASKED, Facts, place
 from generator.calculators.tables import NO_OUTCOME, Column, Decided, Table, decided_of, table_of
 
 
 def ask_next(tables: list[Table], facts: Facts, decided: list[Decided], table: str) -> str:
     """The unknown base fact that leaves the fewest outcomes of the table on average; "" when there is none to ask.
 
-    Ties go to the fact the table names first. A derived fact passes the question on to its own table.
+    Ties go to the fact the table names first; what was asked already and is not known comes after what was not asked yet. A
+    derived fact passes the question on to its own table.
     """
     name = table
     for _ in range(len(tables)):
@@ -28,13 +29,16 @@ def _best_column(table: Table, facts: Facts, decided: list[Decided]) -> int:
     alive = [row for row in table.rows if ruled_out_by(row, points) == NO_OUTCOME]
     best = NO_OUTCOME
     smallest = 0.0
+    fresh = False
     for c, column in enumerate(table.columns):
         matters = any(cell_on(row, c) != NO_OUTCOME for row in alive)
         if matters and _is_open(column, facts, decided):
             mean = _mean_left(table, points, c)
-            if best == NO_OUTCOME or mean < smallest:
+            new = _not_asked_yet(column, facts, decided)
+            if best == NO_OUTCOME or (new and not fresh) or (new == fresh and mean < smallest):
                 best = c
                 smallest = mean
+                fresh = new
     return best
 
 
@@ -56,3 +60,10 @@ def _is_open(column: Column, facts: Facts, earlier: list[Decided]) -> bool:
         feeder = decided_of(earlier, column.fact)
         return not feeder.settled and len(feeder.open) > 0
     return facts.statuses[place(facts, column.fact)] < ASSUMED
+
+
+def _not_asked_yet(column: Column, facts: Facts, earlier: list[Decided]) -> bool:
+    """True when the fact, or one behind the derived fact, was not asked yet."""
+    if column.derived:
+        return any(facts.statuses[place(facts, name)] == NOT_ASKED for name in decided_of(earlier, column.fact).open)
+    return facts.statuses[place(facts, column.fact)] == NOT_ASKED

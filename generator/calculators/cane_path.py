@@ -1,7 +1,8 @@
 """The way of a cane or an arm: up from the head, over in a bend, and along the wire.
 
 The head stands below the wire, so the first part of a cane is not on the wire: about two nodes sit between head and wire. A
-bend of height h takes h of the wire's length and is about 1.6 h long, which is where the extra nodes find their place.
+bend of height h takes h of the wire's length (all of it when the wire is shorter) and is about 1.6 h long, which is where the
+extra nodes find their place.
 """
 
 from generator.calculators.drawing_shapes import Point, length_mm
@@ -12,23 +13,24 @@ PIECES: int = 8
 def path_to_right(rise_mm: int, reach_mm: int, wire_y: int) -> list[Point]:
     """The points from the head (x = 0, rise_mm under the wire) to the place reach_mm along the wire, which lies at y = wire_y.
 
-    A head level with the wire or above it (rise_mm not above zero) has no bend. A wire shorter than the bend gives the bend.
+    A head level with the wire or above it (rise_mm not above zero) has no bend.
     """
     points: list[Point] = []
-    bend = max(0, rise_mm)
-    if bend > 0:
-        points = [bend_point(bend, k, wire_y) for k in range(PIECES)]
-    points.append(Point(bend, wire_y))
-    if reach_mm > bend:
+    rise = max(0, rise_mm)
+    run = min(rise, reach_mm)
+    if rise > 0:
+        points = [bend_point(run, rise, k, wire_y) for k in range(PIECES)]
+    points.append(Point(run, wire_y))
+    if reach_mm > run:
         points.append(Point(reach_mm, wire_y))
     return points
 
 
-def bend_point(bend: int, piece: int, wire_y: int) -> Point:
+def bend_point(run: int, rise: int, piece: int, wire_y: int) -> Point:
     """A point of the bend, a parabola that leaves the head straight up and meets the wire flat."""
     done = float(piece) / float(PIECES)
     left = 1.0 - done
-    return Point(round(float(bend) * done * done), wire_y + round(float(bend) * left * left))
+    return Point(round(float(run) * done * done), wire_y + round(float(rise) * left * left))
 
 
 def nodes_on(path: list[Point], internode_mm: int) -> int:

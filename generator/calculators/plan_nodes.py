@@ -14,6 +14,8 @@ from generator.calculators.say import Say
 NODES: str = "node_number"
 FORMING: str = "forming"
 CANE: str = "cane"
+SPUR_CORDON: int = 0
+CANE_HEAD: int = 1
 COMPONENTS: list[str] = ["budburst_pct", "shoots_per_burst_node", "bunches_per_shoot", "bunch_weight_g"]
 BESIDE: list[str] = [
     "noncount_shoots_kept",
@@ -63,7 +65,7 @@ def node_number(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> P
     if room_known and room_fault(facts):
         return waiting(NODES, NODES, facts, asked, Say("plan.room_fault", [], []))
     if fruit_known and room_known:
-        return reconciled(facts, fruit_view(facts, values, earlier), room_view(facts, earlier))
+        return reconciled(facts, earlier, fruit_view(facts, values, earlier), room_view(facts, earlier))
     needs = missing(facts, asked)
     rests_on = known_of(facts, asked + BESIDE)
     alone = [Say("plan.one_view", [], [])]
@@ -80,6 +82,16 @@ def not_asked(facts: Facts, earlier: list[Part]) -> Part:
     """The node number of a vine that is not cropped yet: none, and settled."""
     says = Say("plan.nodes_not_asked", [], [])
     return part_of(facts, "", [], [], rests_of(earlier, SYSTEM), says, [], [], [])
+
+
+def form_notes(facts: Facts, target: str) -> list[Say]:
+    """A warning where the vine changes its form: burst and bunches were counted on the other kind of bearer."""
+    if not known(facts, "present_structure") or target == "":
+        return []
+    now = int(number(facts, "present_structure"))
+    if (now == SPUR_CORDON and target == CANE) or (now == CANE_HEAD and target != CANE):
+        return [Say("plan.counts_of_other_form", [], [])]
+    return []
 
 
 def room_fault(facts: Facts) -> bool:
@@ -179,7 +191,7 @@ def part_of(
     )
 
 
-def reconciled(facts: Facts, fruit: NodesForYieldResult, room: CanopySpaceResult) -> Part:
+def reconciled(facts: Facts, earlier: list[Part], fruit: NodesForYieldResult, room: CanopySpaceResult) -> Part:
     """Both views: the fruit's number, held inside the room; which view limits, and what to do about it."""
     high = room.nodes_high
     low = min(room.nodes_low, high)
@@ -204,5 +216,5 @@ def reconciled(facts: Facts, fruit: NodesForYieldResult, room: CanopySpaceResult
         Say("plan.nodes", [float(nodes), fruit.low, fruit.high], []),
         numbers + fruit_numbers(fruit) + room_numbers(room),
         [verdict, Say("plan.fruit_view", [], [])] + fruit.working + [Say("plan.room_view", [], [])] + room.working,
-        [Say("plan.capacity_not_taken", [], [])] + fruit.notes + room.notes,
+        [Say("plan.capacity_not_taken", [], [])] + form_notes(facts, choice_of(earlier, SYSTEM)) + fruit.notes + room.notes,
     )

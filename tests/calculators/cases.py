@@ -1,0 +1,63 @@
+"""Plain inputs of the calculators, to be changed one at a time."""
+
+from dataclasses import replace
+from typing import Any
+
+from generator.calculators.canopy_space import CanopySpaceInputs
+from generator.calculators.facts import Maybe
+from generator.calculators.nodes_for_yield import NodesForYieldInputs, NodesForYieldValues
+from generator.calculators.vine_density import VineDensityInputs
+from generator.calculators.vine_layout import VineLayoutInputs, VineLayoutValues
+from generator.calculators.yield_forecast import YieldForecastInputs, YieldForecastValues
+
+OPEN = Maybe(False, 0.0)
+
+
+def some(number: float) -> Maybe:
+    """A number that may be left out, given."""
+    return Maybe(True, float(number))
+
+
+DENSITY = VineDensityInputs(row_spacing_m=2.4, vine_spacing_m=1.5, area_ha=some(2), missing_vines_pct=4.0)
+BESIDE = [OPEN] * 8
+NODES = NodesForYieldInputs(9.0, 2666.0, 92.0, 1.0, 1.6, 130.0, *BESIDE)
+FORECAST = YieldForecastInputs(18.0, 2666.0, 92.0, 1.0, 1.6, 130.0, *BESIDE)
+LIMITS = NodesForYieldValues(interval_level_pct=90.0, interval_z=1.6448536269514722, season_spread_pct=25.0, extrapolation_limit_pct=25.0)
+FORECAST_LIMITS = YieldForecastValues(90.0, 1.6448536269514722, 25.0, 25.0)
+SPACE = CanopySpaceInputs(
+    curtains=1,
+    arm_length_m=0.7,
+    cordon_arms=2,
+    vine_spacing_m=OPEN,
+    tip_gap_m=OPEN,
+    shoots_per_m_low=10.0,
+    shoots_per_m_high=15.0,
+    budburst_pct=90.0,
+    shoots_per_burst_node=1.0,
+    noncount_shoots_kept=OPEN,
+)
+LAYOUT = VineLayoutInputs(
+    nodes=20,
+    target="spur",
+    curtains=1,
+    vine_spacing_m=1.5,
+    tip_gap_m=0.1,
+    first_spur_from_head_m=0.15,
+    head_below_wire_cm=12.0,
+    internode_cm=8.0,
+    cordon_arms=OPEN,
+    arm_length_m=OPEN,
+    live_spur_positions_per_vine=some(10),
+    canes_wanted_per_vine=OPEN,
+)
+LAYOUT_LIMITS = VineLayoutValues(2.0, 6.0, 12.0, 6.0, 2.0, 2.0, 0.1)
+
+
+def but(inputs: Any, **changes: Any) -> Any:
+    """The same inputs with some of them changed."""
+    return replace(inputs, **changes)
+
+
+def ids(says: list) -> list[str]:
+    """The ids of what is said."""
+    return [say.id for say in says]
