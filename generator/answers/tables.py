@@ -18,6 +18,7 @@ def feeding_order(rulebook: Rulebook, decision: str) -> list[str]:
     begun: set[str] = set()
 
     def visit(name: str) -> None:
+        """Puts what feeds a decision before it."""
         if name in rulebook.decisions and name not in begun:
             begun.add(name)
             for fact in rulebook.decisions[name].facts:
