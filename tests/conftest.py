@@ -20,6 +20,7 @@ def pytest_addoption(parser: pytest.Parser) -> None:
     """The two choices of `python3 -m generator test`, and what re-records expected files."""
     parser.addoption("--no-browser", action="store_true", help="leave the browser tests out, and say which")
     parser.addoption("--deep", action="store_true", help="the same tests with far more cases each")
+    parser.addoption("--record-golden", action="store_true", help="write tests/golden/*.json anew")
     parser.addoption("--record-bad-rules", action="store_true", help="write tests/bad_rules/*/expected.txt anew")
 
 

@@ -1,0 +1,82 @@
+"""The invented blocks with which the agronomy was worked out by hand, as far as these calculators go. Ours, not published."""
+
+import pytest
+
+from generator.answers.compute import compute
+from generator.calculators.vine_layout import vine_layout
+from tests.calculators.cases import LAYOUT, LAYOUT_LIMITS, but, some
+
+PRIMORDIA = [0.70, 0.85, 1.25, 1.4, 1.5, 1.5, 1.5, 1.5, 1.45, 1.4]
+ALIVE, SECONDARY, SHARE, DOUBLE = 0.95, 0.04, 0.3, 0.03
+BURST = [0.55, 0.75, 0.9] + [0.97] * 7
+ON_A_SPUR = 0.95
+
+
+def cool_wine_vine() -> tuple[float, float, float]:
+    """Burst nodes, count shoots and bunches of a cane of ten nodes and a spur of two, by the long chain."""
+    bearers = [*zip(PRIMORDIA, BURST), *((fruit, ON_A_SPUR) for fruit in PRIMORDIA[:2])]
+    burst = sum(b * (ALIVE + SECONDARY) for _, b in bearers)
+    shoots = sum(b * (ALIVE * (1 + DOUBLE) + SECONDARY) for _, b in bearers)
+    bunches = sum(b * (ALIVE * fruit + (ALIVE * DOUBLE + SECONDARY) * SHARE * fruit) for fruit, b in bearers)
+    return burst, shoots, bunches
+
+
+def bearing(rulebook, row: float, vine: float, missing: float) -> float:
+    """Bearing vines on a hectare."""
+    inputs = {"row_spacing_m": row, "vine_spacing_m": vine, "missing_vines_pct": missing}
+    return compute(rulebook, "vine_density", inputs)["outputs"]["bearing_vines_per_ha"]
+
+
+def short_form(rulebook) -> dict:
+    """The first block's vine as its spring counts would show it."""
+    burst, shoots, bunches = cool_wine_vine()
+    return {
+        "bearing_vines_per_ha": bearing(rulebook, 2.2, 1.1, 3),
+        "budburst_pct": 100 * burst / 12,
+        "shoots_per_burst_node": shoots / burst,
+        "bunches_per_shoot": bunches / shoots,
+        "bunch_weight_g": 115,
+    }
+
+
+def test_the_short_form_agrees_with_the_long_chain(rulebook):
+    """Cool wine cane: 12 nodes give 6.07 t/ha by the long chain, and so they do by spring counts; nothing is counted twice."""
+    found = compute(rulebook, "yield_forecast", {"nodes": 12, **short_form(rulebook)})["outputs"]
+    assert found["t_per_ha"] == pytest.approx(6.07, rel=0.02)
+    assert found["count_shoots"] / 1.1 == pytest.approx(10.1, abs=0.2)
+
+
+def test_six_tonnes_ask_for_twelve_nodes(rulebook):
+    """Cool wine cane: 6 t/ha are 12 nodes, one more or less."""
+    found = compute(rulebook, "nodes_for_yield", {"target_yield_t_ha": 6, **short_form(rulebook)})["outputs"]
+    assert found["nodes"] == pytest.approx(12, abs=1)
+
+
+def test_twelve_nodes_are_ten_and_two(rulebook):
+    """Cool wine cane: one cane of ten nodes and a renewal spur of two on 1.1 m."""
+    found = vine_layout(but(LAYOUT, target="cane", nodes=12, vine_spacing_m=1.1), LAYOUT_LIMITS)
+    assert (found.cane_nodes, found.renewal_nodes) == (10, 2)
+
+
+def test_room_for_ten_to_fifteen_shoots_a_metre(rulebook):
+    """Cool wine cane: 1.1 m takes 11 to 16.5 shoots, so 12 nodes are inside the room."""
+    chain = short_form(rulebook)
+    inputs = {"curtains": 1, "cordon_arms": 2, "arm_length_m": 0.5, "vine_spacing_m": 1.1, "tip_gap_m": 0.1}
+    limits = {"shoots_per_m_low": 10, "shoots_per_m_high": 15, "noncount_shoots_kept": 0}
+    parts = {name: chain[name] for name in ("budburst_pct", "shoots_per_burst_node")}
+    found = compute(rulebook, "canopy_space", {**inputs, **limits, **parts})["outputs"]
+    assert found["canopy_m"] == 1.1 and found["nodes_low"] <= 12 <= found["nodes_high"]
+
+
+def test_twenty_five_tonnes_are_forty_bunches(rulebook):
+    """Table, barren base: 25 t/ha at 550 g on 3.6 x 2.4 m with 2 % missing are 40 bunches a vine."""
+    inputs = {"target_yield_t_ha": 25, "bearing_vines_per_ha": bearing(rulebook, 3.6, 2.4, 2), "budburst_pct": 100}
+    found = compute(rulebook, "nodes_for_yield", {**inputs, "shoots_per_burst_node": 1, "bunches_per_shoot": 1, "bunch_weight_g": 550})
+    assert found["outputs"]["nodes"] == 40
+
+
+def test_the_barren_base_needs_canes_that_long_values_allow():
+    """Table, barren base: with 14 nodes on a cane allowed, 96 nodes are 6 x 14 and six two-node spurs on 2.4 m."""
+    limits = but(LAYOUT_LIMITS, nodes_per_cane_most=14.0)
+    found = vine_layout(but(LAYOUT, target="cane", nodes=96, vine_spacing_m=2.4, canes_wanted_per_vine=some(6)), limits)
+    assert (found.canes, found.renewals) == ([14] * 6, [2] * 6)
