@@ -112,9 +112,7 @@ def sources_list(rulebook: Rulebook) -> str:
 def glossary(rulebook: Rulebook) -> str:
     """Every word of the trade."""
     terms = sorted(rulebook.terms.values(), key=lambda term: term.term.casefold())
-    rows = [Row("term", t.id, wording.capital(t.term), (t.definition, ", ".join(t.synonyms))) for t in terms]
-    heads = [Head("Word"), Head("What it means"), Head("Also called")]
-    return _list("glossary.md", "Words", "Words of the trade as this guide uses them.", heads, [Group("", rows)])
+    return render("glossary.md.jinja", links=Links("glossary.md"), terms=terms)
 
 
 def standings(rulebook: Rulebook) -> str:

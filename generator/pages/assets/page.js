@@ -27,14 +27,16 @@ Guide.page.open = function (answer) {
   function fromLink(link) {
     const lines = [];
     const texts = {};
+    const strangers = [];
     link.given.forEach((pair) => {
       const one = spec(pair[0]);
       const read = one && one.lifetime !== "today" ? page.border.read(one, pair[1], F.FROM_LINK) : null;
-      if (!one) { lines.push("The link names “" + pair[0] + "”, which this page does not ask. It was left out."); return; }
+      if (!one) { strangers.push("“" + pair[0] + "”"); return; }
       if (!read) { lines.push(label(one.id) + " holds for one day only and is not taken from a link."); return; }
       if (!read.ok) { lines.push("The link says “" + pair[1] + "” for " + label(one.id) + ", which was left out: " + page.show.word(read.says)); return; }
       texts[one.id] = { text: pair[1], status: F.FROM_LINK };
     });
+    if (strangers.length) { lines.push("This page does not ask, and left out: " + strangers.join(", ") + "."); }
     link.torn.forEach((piece) => { lines.push("A piece of the link could not be read: “" + piece + "”."); });
     if (link.version && link.version !== page.link.VERSION) { lines.push("The link was made by another version of the guide; what could be read of it was taken."); }
     if (link.edition && link.edition !== data.edition.id) { lines.push("The link was made for the edition “" + link.edition + "”; this is the edition “" + data.edition.id + "”."); }
@@ -45,7 +47,7 @@ Guide.page.open = function (answer) {
 
   function tellLink(lines) {
     const keep = page.el("button", { type: "button", "class": "second", id: "keep" }, ["Keep these answers on this device"]);
-    keep.addEventListener("click", () => { state.fromLink = false; save(); page.fill(told, []); told.hidden = true; form.querySelector("input, select").focus(); });
+    keep.addEventListener("click", () => { state.fromLink = false; save(); told.hidden = true; kept.scrollIntoView({ block: "center" }); document.getElementById("clear").focus(); });
     page.fill(told, [page.el("p", {}, ["These answers come from a link. What this device keeps is left as it is."])]
       .concat(lines.length ? [page.show.list("ul", lines)] : [], [keep]));
     told.hidden = false;
@@ -109,7 +111,7 @@ Guide.page.open = function (answer) {
     state.fromLink = link !== null;
     if (link) {
       tellLink(fromLink(link));
-      tellKept("");
+      kept.textContent = "";
       run(true);
     } else {
       const loaded = page.store.load(data.edition.id);
