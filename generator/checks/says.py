@@ -41,6 +41,7 @@ from pathlib import Path
 from generator.answers.catalogue import messages
 from generator.checks.shape import Check
 from generator.problems import Problem
+from generator.reading.items import Message
 from generator.reading.near import suggestion
 from generator.reading.rulebook import Rulebook
 
@@ -59,20 +60,29 @@ class Said:
 
 
 def check(rulebook: Rulebook) -> Iterator[Problem]:
-    """A problem for each message that is missing or takes other arguments; only of calculators that the rulebook has a file for."""
+    """A problem for each message that is missing or takes other arguments, where its file stands.
+
+    Only files of messages that the rulebook has are looked at, and those of its calculators.
+    """
     written = messages(rulebook)
-    files = {name.partition(".")[0] for name in rulebook.messages}
+    files = {name: f"rules/messages/{name}.yml" for name in rulebook.calculators}
+    files |= {name.partition(".")[0]: message.where.path for name, message in rulebook.messages.items()}
     for said in said_in_calculators():
-        message = written.get(said.message)
-        if message is None:
-            if said.message.partition(".")[0] in files:
-                step = suggestion(said.message, written) or "Write it in rules/messages/."
-                yield Problem(said.path, said.line, f"There is no message `{said.message}`.", step)
-            continue
-        for kind, given, takes in (("number", said.numbers, len(message.numbers)), ("word", said.words, len(message.words))):
-            if given not in (-1, takes):
-                sentence = f"The message `{said.message}` takes {_count(takes, kind)}; it is given {given}."
-                yield Problem(said.path, said.line, sentence, f"See {message.where.path}:{message.where.line}.")
+        message, file = written.get(said.message), said.message.partition(".")[0]
+        if message:
+            yield from _arguments(said, message)
+        elif file in files:
+            near = suggestion(said.message, [name for name in written if name.partition(".")[0] == file], "Write it.")
+            yield Problem(files[file], 0, f"There is no message `{said.message}`, which {said.path}:{said.line} says.", near)
+
+
+def _arguments(said: Said, message: Message) -> Iterator[Problem]:
+    """Where a message takes more or fewer arguments than it is given."""
+    for kind, given, takes in (("number", said.numbers, len(message.numbers)), ("word", said.words, len(message.words))):
+        if given not in (-1, takes):
+            sentence = f"The message `{said.message}` takes {_count(takes, kind)}, but is given {given}."
+            step = f"It is said in {said.path}:{said.line}."
+            yield Problem(message.where.path, message.where.line, sentence, step)
 
 
 @cache

@@ -10,6 +10,7 @@ from generator.reading.near import suggestion
 from generator.reading.rulebook import Variety
 from generator.reading.tables import CalculatorForm, Cell, Decision, Example, Gap, Input, Outcome, Output, Row
 from generator.reading.variety_lists import variety_rows
+from generator.reading.weighed import policy_faults, sums
 
 
 @dataclass(frozen=True)
@@ -32,10 +33,11 @@ def derived_column(data: dict) -> Column:
 def decision(document: Document, columns: Columns, varieties: dict[str, Variety]) -> Decision:
     """A decision table with its cells as spans. Raises BadItem."""
     data = document.data
-    outcomes = tuple(_outcome(entry) for entry in data["outcomes"])
+    outcomes, problems = _outcomes(document)
     generated = data["rows"] == "varieties"
-    problems = _facts_there(document, columns)
-    cells = _Cells(document, columns, all_there=not problems)
+    lost = _facts_there(document, columns)
+    problems += [*lost, *policy_faults(document)]
+    cells = _Cells(document, columns, all_there=not lost)
     rows: tuple[Row, ...] = ()
     if generated:
         problems += _outcomes_of_lists(document, data)
@@ -144,7 +146,7 @@ def _thens(document: Document, data: dict) -> list[Problem]:
     return [
         document.problem(("rows", index, "then"), f"Row {row['id']} gives `{row['then']}`, which is not one of the outcomes.", suggestion(row["then"], known))
         for index, row in enumerate(data["rows"])
-        if row["then"] not in known
+        if "then" in row and row["then"] not in known
     ]
 
 
@@ -161,9 +163,14 @@ def _outcomes_of_lists(document: Document, data: dict) -> list[Problem]:
     return problems
 
 
-def _outcome(entry: dict) -> Outcome:
-    """One outcome."""
-    return Outcome(**entry)
+def _outcomes(document: Document) -> tuple[tuple[Outcome, ...], list[Problem]]:
+    """All outcomes, and what is wrong with their sums of weights."""
+    found, problems = [], []
+    for index, entry in enumerate(document.data["outcomes"]):
+        given, faults = sums(document, index, entry)
+        problems += faults
+        found.append(Outcome(**{name: entry[name] for name in entry if name != "sum"}, sums=given))
+    return tuple(found), problems
 
 
 def _row(document: Document, index: int, entry: dict, cells: _Cells) -> Row:
@@ -171,7 +178,7 @@ def _row(document: Document, index: int, entry: dict, cells: _Cells) -> Row:
     return Row(
         id=entry["id"],
         when=cells.read(("rows", index, "when"), f"Row {entry['id']}", entry["when"]),
-        then=entry["then"],
+        then=entry.get("then", ""),
         because=entry["because"],
         standing=entry["standing"],
         line=document.line("rows", index),
