@@ -39,14 +39,19 @@ def common(document: Document) -> dict:
 
 def cites(data: dict) -> tuple[Cite, ...]:
     """The `sources` of anything: ids, or ids with their places."""
-    return tuple(Cite(entry) if isinstance(entry, str) else Cite(entry["id"], entry.get("place", "")) for entry in data.get("sources", ()))
+    return tuple(
+        Cite(entry) if isinstance(entry, str) else Cite(entry["id"], entry.get("place", ""))
+        for entry in data.get("sources", ())
+    )
 
 
 def fact(document: Document, varieties: tuple[Choice, ...]) -> Fact:
     """A fact; `choices: varieties` becomes the given choices."""
     data = document.data
     low, high = _range(document)
-    choices = varieties if data.get("choices") == "varieties" else tuple(_choice(entry) for entry in data.get("choices", ()))
+    choices = (
+        varieties if data.get("choices") == "varieties" else tuple(_choice(entry) for entry in data.get("choices", ()))
+    )
     if data["kind"] == "choice":
         low, high = 0.0, float(len(choices) - 1)
     elif data["kind"] == "yes_no":
@@ -83,7 +88,9 @@ def _range(document: Document) -> tuple[float, float]:
     except BadCell as bad:
         raise BadItem([document.problem(("range",), f"`range` {bad.sentence}.", bad.next_step)]) from None
     if low >= high:
-        raise BadItem([document.problem(("range",), "`range` is the wrong way round or empty.", "Write the lowest first.")])
+        raise BadItem(
+            [document.problem(("range",), "`range` is the wrong way round or empty.", "Write the lowest first.")]
+        )
     return low, high
 
 
@@ -92,7 +99,9 @@ def value(document: Document) -> Value:
     data = document.data
     low, high = _range(document)
     figures = tuple(
-        Figure(entry["id"], float(entry["number"]), entry["standing"], entry["who"], cites(entry), entry.get("note", ""))
+        Figure(
+            entry["id"], float(entry["number"]), entry["standing"], entry["who"], cites(entry), entry.get("note", "")
+        )
         for entry in data["figures"]
     )
     ids = [figure.id for figure in figures]
@@ -140,7 +149,14 @@ def message(document: Document) -> Message:
     if data.get("count") and data["count"] not in names:
         sentence = f"`count` names `{data['count']}`, which is not one of the numbers."
         raise BadItem([document.problem(("count",), sentence, suggestion(data["count"], names))])
-    return Message(**common(document), text=data["text"], one=data.get("one", ""), count=data.get("count", ""), numbers=numbers, words=words)
+    return Message(
+        **common(document),
+        text=data["text"],
+        one=data.get("one", ""),
+        count=data.get("count", ""),
+        numbers=numbers,
+        words=words,
+    )
 
 
 def term(document: Document) -> Term:

@@ -68,7 +68,10 @@ def calculator(document: Document) -> CalculatorForm:
     return CalculatorForm(
         **common(document),
         **{name: data[name] for name in ("title", "question", "why", "stage")},
-        inputs=tuple(Input(entry) if isinstance(entry, str) else Input(entry["fact"], entry.get("optional", False)) for entry in data["inputs"]),
+        inputs=tuple(
+            Input(entry) if isinstance(entry, str) else Input(entry["fact"], entry.get("optional", False))
+            for entry in data["inputs"]
+        ),
         values=tuple(data.get("values", ())),
         outputs=tuple(Output(entry["id"], entry["label"], entry["unit"], entry["digits"]) for entry in data["outputs"]),
         examples=examples(document),
@@ -133,7 +136,9 @@ def _facts_there(document: Document, columns: Columns) -> list[Problem]:
     problems = []
     for index, name in enumerate(document.data["facts"]):
         if name == document.id:
-            problems.append(document.problem(("facts", index), "The table asks itself.", "Take its own id out of `facts`."))
+            problems.append(
+                document.problem(("facts", index), "The table asks itself.", "Take its own id out of `facts`.")
+            )
         elif name not in columns:
             step = suggestion(name, [*columns.known, *columns.lost], "Write rules/facts/ or rules/decisions/ first.")
             problems.append(document.problem(("facts", index), f"There is no fact or decision `{name}`.", step))
@@ -144,7 +149,11 @@ def _thens(document: Document, data: dict) -> list[Problem]:
     """Every row's outcome is one of the table's outcomes."""
     known = [outcome["id"] for outcome in data["outcomes"]]
     return [
-        document.problem(("rows", index, "then"), f"Row {row['id']} gives `{row['then']}`, which is not one of the outcomes.", suggestion(row["then"], known))
+        document.problem(
+            ("rows", index, "then"),
+            f"Row {row['id']} gives `{row['then']}`, which is not one of the outcomes.",
+            suggestion(row["then"], known),
+        )
         for index, row in enumerate(data["rows"])
         if "then" in row and row["then"] not in known
     ]
@@ -156,10 +165,14 @@ def _outcomes_of_lists(document: Document, data: dict) -> list[Problem]:
     have = [outcome["id"] for outcome in data["outcomes"]]
     problems = []
     if data["facts"] != ["variety"]:
-        problems.append(document.problem(("facts",), "A table with `rows: varieties` asks `variety` alone.", "Write [variety]."))
+        problems.append(
+            document.problem(("facts",), "A table with `rows: varieties` asks `variety` alone.", "Write [variety].")
+        )
     if sorted(have) != sorted(wanted):
         step = f"Its outcomes are {', '.join(wanted)}."
-        problems.append(document.problem(("outcomes",), "A table with `rows: varieties` has outcomes of its own.", step))
+        problems.append(
+            document.problem(("outcomes",), "A table with `rows: varieties` has outcomes of its own.", step)
+        )
     return problems
 
 

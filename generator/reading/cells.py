@@ -90,7 +90,9 @@ def _choices(known: tuple[str, ...], words: str) -> tuple[Span, ...]:
     named = [part.strip() for part in re.split(r",| or | nor ", words[4:] if turned else words)]
     for name in named:
         if name == "unknown":
-            raise BadCell("tests `unknown`, and no row can: every table asks for what is unknown", "Name what it may be.")
+            raise BadCell(
+                "tests `unknown`, and no row can: every table asks for what is unknown", "Name what it may be."
+            )
         if name not in known:
             raise BadCell(f"names `{name}`, which is not one of the choices", suggestion(name, known))
     if len(set(named)) < len(named):
@@ -155,7 +157,10 @@ def _inside(column: Column, span: Span, words: str) -> Span:
     above = span.low > column.high or (span.low == column.high and not span.low_in)
     below = span.high < column.low or (span.high == column.low and not span.high_in)
     if outside or above or below:
-        raise BadCell(f"is outside the fact's range, {_end(column, column.low)} to {_end(column, column.high)}", "Mend the cell, or the range of the fact.")
+        raise BadCell(
+            f"is outside the fact's range, {_end(column, column.low)} to {_end(column, column.high)}",
+            "Mend the cell, or the range of the fact.",
+        )
     return span
 
 

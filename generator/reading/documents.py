@@ -116,7 +116,11 @@ def _kind(inside: str, shown: str) -> tuple[str, Problem | None]:
     folder, _, name = inside.rpartition("/")
     stem, _, ending = name.rpartition(".")
     if ending != "yml":
-        step = f"Rename it to {stem or name}.yml." if ending in ("yaml", "YML") or not stem else "Move it out of this folder."
+        step = (
+            f"Rename it to {stem or name}.yml."
+            if ending in ("yaml", "YML") or not stem
+            else "Move it out of this folder."
+        )
         return "", Problem(shown, 0, "Only files that end in .yml are read here.", step)
     if not folder:
         if name in SINGLE_FILES:

@@ -38,7 +38,9 @@ def read_edition(folder: Path) -> tuple[list[Document], list[Problem]]:
     named = any(document.kind == "edition" for document in documents)
     if not named and not any(problem.path.endswith("/edition.yml") for problem in problems):
         step = "Write edition.yml with `id`, `name` and `by`."
-        problems.append(Problem(f"{folder.name}/edition.yml", 0, "An edition says who it is, and this one does not.", step))
+        problems.append(
+            Problem(f"{folder.name}/edition.yml", 0, "An edition says who it is, and this one does not.", step)
+        )
     return documents, problems
 
 

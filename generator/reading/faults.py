@@ -39,7 +39,13 @@ def worded(document: Document, schema: dict, fault: Fault) -> list[Problem]:
     problems = []
     for place, said, step in _say(document, schema, fault, nouns):
         crumbs, field = _crumbs(document, place, nouns)
-        subject = f"{crumbs}: `{field}`" if crumbs and field else f"`{field}`" if field else crumbs or f"This {CALLED.get(document.kind, document.kind)}"
+        subject = (
+            f"{crumbs}: `{field}`"
+            if crumbs and field
+            else f"`{field}`"
+            if field
+            else crumbs or f"This {CALLED.get(document.kind, document.kind)}"
+        )
         problems.append(document.problem(place, f"{subject[0].upper()}{subject[1:]} {said}.", step))
     return problems
 
@@ -101,7 +107,11 @@ def _extra(fault: Fault, owner: str) -> list[tuple[tuple, str, str]]:
     free = [name for name in known if name not in fault.found]
     listed = f"Its fields are: {', '.join(known)}."
     return [
-        ((*fault.place, extra), f"is not a field of {owner}", COMMA if extra.isdigit() else suggestion(extra, free, listed))
+        (
+            (*fault.place, extra),
+            f"is not a field of {owner}",
+            COMMA if extra.isdigit() else suggestion(extra, free, listed),
+        )
         for extra in fault.found
         if extra not in known
     ]

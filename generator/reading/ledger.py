@@ -32,10 +32,17 @@ def live_ids(rulebook: Rulebook) -> Ids:
         "page": dict.fromkeys(PAGES, ""),
         "stage": dict.fromkeys(rulebook.stages, ""),
         "fact": {fact.id: fact.code for fact in facts},
-        "choice": {f"{fact.id}.{choice.id}": "" for fact in facts for choice in fact.choices if choice.id not in rulebook.varieties},
+        "choice": {
+            f"{fact.id}.{choice.id}": ""
+            for fact in facts
+            for choice in fact.choices
+            if choice.id not in rulebook.varieties
+        },
         "decision": dict.fromkeys(rulebook.decisions, ""),
         "row": {f"{table.id}.{row.id}": "" for table in tables for row in table.rows},
-        "outcome": {f"{table.id}.{outcome.id}": "" for table in rulebook.decisions.values() for outcome in table.outcomes},
+        "outcome": {
+            f"{table.id}.{outcome.id}": "" for table in rulebook.decisions.values() for outcome in table.outcomes
+        },
         "calculator": dict.fromkeys(rulebook.calculators, ""),
         "value": dict.fromkeys(rulebook.values, ""),
         "unit": dict.fromkeys(rulebook.units, ""),
@@ -69,7 +76,10 @@ def ledger_faults(rulebook: Rulebook, path: str = "rules/ids.yml") -> list[Probl
     """Everything in which the ledger and the rulebook differ; path is where a missing ledger is reported."""
     return [
         *_unlisted(rulebook, path),
-        *(_fault(entry, "is listed as live, and there is none.", _gone(rulebook, entry)) for entry in vanished(rulebook)),
+        *(
+            _fault(entry, "is listed as live, and there is none.", _gone(rulebook, entry))
+            for entry in vanished(rulebook)
+        ),
         *_risen(rulebook),
         *_codes(rulebook),
     ]
@@ -155,7 +165,12 @@ def _codes(rulebook: Rulebook) -> Iterator[Problem]:
         fact = rulebook.facts.get(entry.id) if entry.kind == "fact" else None
         if fact and fact.code != entry.code:
             step = f"Write `code: {entry.code}` in the fact again: printed links carry it."
-            yield Problem(fact.where.path, fact.where.line, f"The fact `{fact.id}` has the code {fact.code}; it was published as {entry.code}.", step)
+            yield Problem(
+                fact.where.path,
+                fact.where.line,
+                f"The fact `{fact.id}` has the code {fact.code}; it was published as {entry.code}.",
+                step,
+            )
 
 
 def _fault(entry: LedgerEntry, sentence: str, step: str) -> Problem:

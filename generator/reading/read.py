@@ -144,7 +144,9 @@ def _identity(over: list[Document], folder: Path | None, problems: list[Problem]
             faults = check_shape(document)
             problems += faults
             if not faults and document.data["id"] == BASE_EDITION.id:
-                problems.append(document.problem(("id",), "`base` is the id of the guide's own edition.", "Choose another id."))
+                problems.append(
+                    document.problem(("id",), "`base` is the id of the guide's own edition.", "Choose another id.")
+                )
             elif not faults:
                 return Edition(document.data["id"], document.data["name"], document.data["by"])
     return Edition(folder.name, folder.name, "")

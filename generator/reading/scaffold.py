@@ -53,7 +53,9 @@ def _kind(word: str) -> str:
     """The kind that a word names, in the singular or as the name of its folder."""
     kind = FOLDERS.get(word, "unit" if word == "units" else word)
     if kind not in KINDS:
-        raise ValueError(f"There is no kind `{word}`. {suggestion(word, KINDS, 'The kinds are: ' + ', '.join(KINDS) + '.')}")
+        raise ValueError(
+            f"There is no kind `{word}`. {suggestion(word, KINDS, 'The kinds are: ' + ', '.join(KINDS) + '.')}"
+        )
     return kind
 
 
@@ -82,7 +84,9 @@ def _refuse_taken(rulebook: Rulebook, kind: str, name: str, path: Path, key: str
             raise ValueError(f"There is a {other} `{name}` already. Choose another id, or change that one.")
         for entry in rulebook.ids:
             if (entry.kind, entry.id) == (other, name):
-                raise ValueError(f"`{name}` was a {other} once ({entry.where.path}:{entry.where.line}), and an id is never used again.")
+                raise ValueError(
+                    f"`{name}` was a {other} once ({entry.where.path}:{entry.where.line}), and an id is never used again."
+                )
     if path.exists() and not key:
         raise ValueError(f"There is a file {path.name} already. Choose another id, or mend that file.")
 

@@ -47,7 +47,11 @@ def check_shape(document: Document) -> list[Problem]:
 
 def _meant_for(document: Document) -> str:
     """The kind whose fields an item has when it has not those of its own: a file saved in the wrong folder."""
-    if document.kind not in FOLDERS.values() or not isinstance(document.data, dict) or _has_fields(document.kind, document.data):
+    if (
+        document.kind not in FOLDERS.values()
+        or not isinstance(document.data, dict)
+        or _has_fields(document.kind, document.data)
+    ):
         return ""
     others = (kind for kind in FOLDERS.values() if kind != "message" and _has_fields(kind, document.data))
     return next(others, "")

@@ -27,6 +27,7 @@ WORDS = {
 }  # fmt: skip
 NOT_DATA = object()
 
+
 @dataclass
 class _Open:
     """A list or mapping that is still being read: its data, its place, and the key or index that comes next."""
@@ -102,7 +103,11 @@ def _take(reading: _Reading, event: yaml.Event) -> None:
             reading.problem(line, "The line `---` starts a second thing in this file.", "Put one thing in a file.")
             raise _Stop
     elif isinstance(event, yaml.AliasEvent):
-        reading.problem(line, f"`*{event.anchor}` copies from another place, which rules do not do.", "Write it out; text is quoted.")
+        reading.problem(
+            line,
+            f"`*{event.anchor}` copies from another place, which rules do not do.",
+            "Write it out; text is quoted.",
+        )
         if _waits_for_key(reading):
             _key(reading, f"*{event.anchor}", line)
         else:
@@ -120,7 +125,9 @@ def _take(reading: _Reading, event: yaml.Event) -> None:
 def _refuse_marks(reading: _Reading, event: yaml.Event, line: int) -> None:
     """Anchors and tags are refused, kindly."""
     if event.anchor is not None:
-        reading.problem(line, f"`&{event.anchor}` marks this for copying, which rules do not do.", "Take it away; text is quoted.")
+        reading.problem(
+            line, f"`&{event.anchor}` marks this for copying, which rules do not do.", "Take it away; text is quoted."
+        )
     if event.tag not in (None, "!"):
         tag = event.tag.replace("tag:yaml.org,2002:", "!!")
         reading.problem(line, f"`{tag}` is a YAML tag, and rules have none.", "Take it away; text is quoted.")
@@ -132,7 +139,11 @@ def _open(reading: _Reading, data: dict | list, line: int) -> None:
         reading.problem(line, f"Lists and fields are nested more than {DEEPEST} deep.", "Write it flatter.")
         raise _Stop
     if _waits_for_key(reading):
-        reading.problem(line, "A list or a group of fields stands where the name of a field should be.", "Put text with [ or { in quotes.")
+        reading.problem(
+            line,
+            "A list or a group of fields stands where the name of a field should be.",
+            "Put text with [ or { in quotes.",
+        )
         raise _Stop
     reading.stack.append(_Open(data, _put(reading, data, line)))
 

@@ -31,7 +31,8 @@ def test_numbers(words: str, span: Span) -> None:
 
 
 @pytest.mark.parametrize(
-    ("words", "kept"), [("cool", [0]), ("warm or hot", [1, 2]), ("hot or cool", [0, 2]), ("not warm", [0, 2]), ("not warm or hot", [0])]
+    ("words", "kept"),
+    [("cool", [0]), ("warm or hot", [1, 2]), ("hot or cool", [0, 2]), ("not warm", [0, 2]), ("not warm or hot", [0])],
 )
 def test_choices(words: str, kept: list[int]) -> None:
     """Choices stand for their places in the list, ascending however they are named."""

@@ -37,7 +37,9 @@ def test_lines_that_are_there_stay_as_they_are(listed: Path) -> None:
     path = listed / "ids.yml"
     kept = path.read_text().replace("  climate: {", "  # asked first\n  climate:   {")
     path.write_text(kept)
-    (listed / "facts" / "aspect.yml").write_text((listed / "facts" / "severe_winters.yml").read_text().replace("SW", "AS"))
+    (listed / "facts" / "aspect.yml").write_text(
+        (listed / "facts" / "severe_winters.yml").read_text().replace("SW", "AS")
+    )
     assert add_missing(listed, "2027-01-01") == ["fact aspect"]
     after = path.read_text().splitlines()
     assert [line for line in after if "aspect" not in line] == kept.splitlines()
@@ -71,7 +73,12 @@ def test_a_renamed_id_is_told_with_its_new_name(listed: Path) -> None:
 def test_a_retired_id_may_go(listed: Path) -> None:
     """With its reason it is no longer missed."""
     path = listed / "ids.yml"
-    path.write_text(path.read_text().replace("cutting_tools: {since: 2026-11-25}", "cutting_tools: {since: 2026-11-25, state: retired, reason: Said elsewhere.}"))
+    path.write_text(
+        path.read_text().replace(
+            "cutting_tools: {since: 2026-11-25}",
+            "cutting_tools: {since: 2026-11-25, state: retired, reason: Said elsewhere.}",
+        )
+    )
     (listed / "cautions" / "cutting_tools.yml").unlink()
     assert faults(listed) == []
 
@@ -79,14 +86,22 @@ def test_a_retired_id_may_go(listed: Path) -> None:
 def test_a_retired_id_may_not_come_back(listed: Path) -> None:
     """An old link would mean something else."""
     path = listed / "ids.yml"
-    path.write_text(path.read_text().replace("cutting_tools: {since: 2026-11-25}", "cutting_tools: {since: 2026-11-25, state: retired, reason: Gone.}"))
+    path.write_text(
+        path.read_text().replace(
+            "cutting_tools: {since: 2026-11-25}", "cutting_tools: {since: 2026-11-25, state: retired, reason: Gone.}"
+        )
+    )
     assert faults(listed) == ["The caution `cutting_tools` is retired, and yet there is one."]
 
 
 def test_an_id_moves_to_one_that_is_there(listed: Path) -> None:
     """A link to the old one has to end somewhere."""
     path = listed / "ids.yml"
-    path.write_text(path.read_text().replace("term:\n", "term:\n  arm: {since: 2026-11-25, state: moved, to: cordn, reason: One word.}\n"))
+    path.write_text(
+        path.read_text().replace(
+            "term:\n", "term:\n  arm: {since: 2026-11-25, state: moved, to: cordn, reason: One word.}\n"
+        )
+    )
     assert faults(listed) == ["The term `arm` moved to `cordn`, and there is none."]
 
 
@@ -102,13 +117,19 @@ def test_two_facts_have_two_codes(rules: Path) -> None:
     path = rules / "facts" / "climate.yml"
     path.write_text(path.read_text().replace("code: CL", "code: SC"))
     book, _ = read_rulebook(rules)
-    assert "The fact `sound_cordon_pct` has the code SC, which `climate` has." in [problem.sentence for problem in ledger_faults(book)]
+    assert "The fact `sound_cordon_pct` has the code SC, which `climate` has." in [
+        problem.sentence for problem in ledger_faults(book)
+    ]
 
 
 def test_the_code_of_a_retired_fact_is_not_given_again(listed: Path) -> None:
     """A printed link with the old code would fill in the new fact."""
     path = listed / "ids.yml"
-    path.write_text(path.read_text().replace("fact:\n", "fact:\n  heat: {since: 2026-11-24, code: CL, state: retired, reason: Gone.}\n"))
+    path.write_text(
+        path.read_text().replace(
+            "fact:\n", "fact:\n  heat: {since: 2026-11-24, code: CL, state: retired, reason: Gone.}\n"
+        )
+    )
     assert faults(listed) == ["The fact `climate` has the code CL, which `heat` has."]
 
 

@@ -23,19 +23,30 @@ def test_the_small_good_rules_are_read_whole(good: Rulebook) -> None:
 def test_items_know_their_place(good: Rulebook) -> None:
     """Path from the folder that holds rules/, and the line where the item starts in its file."""
     assert (good.facts["climate"].where.path, good.facts["climate"].where.line) == ("rules/facts/climate.yml", 1)
-    assert (good.messages["layout.plain"].where.path, good.messages["layout.plain"].where.line) == ("rules/messages/layout.yml", 7)
+    assert (good.messages["layout.plain"].where.path, good.messages["layout.plain"].where.line) == (
+        "rules/messages/layout.yml",
+        7,
+    )
     assert good.decisions["wood"].rows[1].when[0].line == 19
 
 
 def test_ranges_of_facts_are_numbers(good: Rulebook) -> None:
     """A choice runs over the places of its list, yes or no over 0 and 1."""
-    ends = {name: (good.facts[name].low, good.facts[name].high) for name in ("sound_cordon_pct", "climate", "severe_winters")}
+    ends = {
+        name: (good.facts[name].low, good.facts[name].high)
+        for name in ("sound_cordon_pct", "climate", "severe_winters")
+    }
     assert ends == {"sound_cordon_pct": (0.0, 100.0), "climate": (0.0, 2.0), "severe_winters": (0.0, 1.0)}
 
 
 def test_the_choices_of_the_variety_are_the_files_and_other(good: Rulebook) -> None:
     """In the order of the files, `other` last."""
-    assert [choice.id for choice in good.facts["variety"].choices] == ["alba_prova", "nera_prova", "rosa_prova", "other"]
+    assert [choice.id for choice in good.facts["variety"].choices] == [
+        "alba_prova",
+        "nera_prova",
+        "rosa_prova",
+        "other",
+    ]
 
 
 def test_cells_of_derived_facts_are_outcomes(good: Rulebook) -> None:

@@ -53,14 +53,18 @@ def test_the_schema_is_sound(kind: str) -> None:
 @pytest.mark.parametrize("kind", ALL)
 def test_every_field_is_explained(kind: str) -> None:
     """Each field has a description that an editor can show (those of a condition say why they do not fit)."""
-    bare = [name for name, part in fields(schema(kind)) if not {"description", "x-message", "const", "enum"} & part.keys()]
+    bare = [
+        name for name, part in fields(schema(kind)) if not {"description", "x-message", "const", "enum"} & part.keys()
+    ]
     assert bare == []
 
 
 @pytest.mark.parametrize("kind", ALL)
 def test_unknown_fields_are_refused(kind: str) -> None:
     """Wherever fields are named, no others pass, so that a misspelt one is told."""
-    assert [part for part in objects(schema(kind)) if "properties" in part and part.get("additionalProperties") is not False] == []
+    assert [
+        part for part in objects(schema(kind)) if "properties" in part and part.get("additionalProperties") is not False
+    ] == []
 
 
 def test_editors_find_the_schema_of_every_file(project_root: Path) -> None:

@@ -13,7 +13,7 @@ RULES = {
     "facts/frost.yml": "label: Frost\nask: Frost?\nobserve: Look.\nkind: yes_no\nlifetime: block\ncode: FR\nstage: assess\n",
 }
 HEAD = "title: Weighed\nquestion: Which?\nwhy: Because.\nstage: assess\npolicy: {policy}\nfacts: [frost]\n"
-OUTCOMES = 'outcomes:\n  - {id: less, label: Less, says: Less., sum: under 1}\n  - {id: more, label: More, says: More., sum: 1 or more}\n'
+OUTCOMES = "outcomes:\n  - {id: less, label: Less, says: Less., sum: under 1}\n  - {id: more, label: More, says: More., sum: 1 or more}\n"
 ROWS = "rows:\n  - {id: R1, when: {frost: yes}, weight: 2, because: Frost kills., standing: our_judgement}\n"
 EXAMPLES = "examples:\n  - {name: Frost, facts: {frost: yes}, expect: {row: R1, outcome: more}}\n"
 
@@ -39,11 +39,31 @@ def test_sums_and_weights_are_read(tmp_path):
 @pytest.mark.parametrize(
     ("table", "policy", "sentence"),
     [
-        (OUTCOMES + ROWS.replace("weight: 2", "then: more"), "collect", "Row R1 lacks `weight`: rows of the policy `collect` are weighed."),
-        (OUTCOMES + ROWS.replace("weight: 2", "weight: 2, then: more"), "collect", "Row R1 has `then`: rows of the policy `collect` are weighed."),
-        (OUTCOMES.replace(", sum: under 1", "") + ROWS, "collect", "Outcome less lacks `sum`: rows of the policy `collect` are weighed."),
-        (OUTCOMES.replace("under 1", "below") + ROWS, "collect", "Outcome less: the sum `below` cannot be read as numbers."),
-        (OUTCOMES + ROWS.replace("weight: 2", "then: more"), "first_row", "Outcome less has `sum`: only rows of the policy `collect` are weighed."),
+        (
+            OUTCOMES + ROWS.replace("weight: 2", "then: more"),
+            "collect",
+            "Row R1 lacks `weight`: rows of the policy `collect` are weighed.",
+        ),
+        (
+            OUTCOMES + ROWS.replace("weight: 2", "weight: 2, then: more"),
+            "collect",
+            "Row R1 has `then`: rows of the policy `collect` are weighed.",
+        ),
+        (
+            OUTCOMES.replace(", sum: under 1", "") + ROWS,
+            "collect",
+            "Outcome less lacks `sum`: rows of the policy `collect` are weighed.",
+        ),
+        (
+            OUTCOMES.replace("under 1", "below") + ROWS,
+            "collect",
+            "Outcome less: the sum `below` cannot be read as numbers.",
+        ),
+        (
+            OUTCOMES + ROWS.replace("weight: 2", "then: more"),
+            "first_row",
+            "Outcome less has `sum`: only rows of the policy `collect` are weighed.",
+        ),
         (OUTCOMES + ROWS, "first_row", "Row R1 lacks `then`: only rows of the policy `collect` are weighed."),
     ],
 )
@@ -55,7 +75,12 @@ def test_what_is_mixed_up_is_told(tmp_path, table, policy, sentence):
 
 def test_sums_that_leave_something_out_or_overlap(tmp_path):
     """The weights can come to 0 and 2; each needs one outcome, not none and not two."""
-    book, _ = read(tmp_path, OUTCOMES.replace("under 1", "under 0").replace("1 or more", "0 or more").replace("under 0", "under 3") + ROWS + EXAMPLES)
+    book, _ = read(
+        tmp_path,
+        OUTCOMES.replace("under 1", "under 0").replace("1 or more", "0 or more").replace("under 0", "under 3")
+        + ROWS
+        + EXAMPLES,
+    )
     assert [one.sentence for one in weighing.check(book)] == ["The sum 0 gives both `less` and `more`."]
     book, _ = read(tmp_path, OUTCOMES.replace("under 1", "under 0") + ROWS + EXAMPLES)
     assert [one.sentence for one in weighing.check(book)] == ["The weights can come to 0, and no outcome has that sum."]

@@ -5,13 +5,34 @@ import pytest
 from generator.reading.yaml_lines import core_value, read_text
 
 
-@pytest.mark.parametrize("text", ["no", "yes", "on", "off", "y", "1:30", "010", "2026-11-25", "1_000", "0x1f", ".nan", ".inf", "1e999", "12345678901234567"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "no",
+        "yes",
+        "on",
+        "off",
+        "y",
+        "1:30",
+        "010",
+        "2026-11-25",
+        "1_000",
+        "0x1f",
+        ".nan",
+        ".inf",
+        "1e999",
+        "12345678901234567",
+    ],
+)
 def test_words_that_old_yaml_bends_stay_text(text: str) -> None:
     """YAML 1.1 makes truth values, minutes, octal numbers and dates of these; here they stay what was written."""
     assert core_value(text) == text
 
 
-@pytest.mark.parametrize(("text", "number"), [("0", 0), ("-3", -3), ("+4", 4), ("0.10", 0.1), (".5", 0.5), ("2.", 2.0), ("1e3", 1000.0), ("-1.5E-2", -0.015)])
+@pytest.mark.parametrize(
+    ("text", "number"),
+    [("0", 0), ("-3", -3), ("+4", 4), ("0.10", 0.1), (".5", 0.5), ("2.", 2.0), ("1e3", 1000.0), ("-1.5E-2", -0.015)],
+)
 def test_numbers_are_read(text: str, number: float) -> None:
     """Whole numbers and decimals as in the YAML 1.2 core schema."""
     assert core_value(text) == number
@@ -49,7 +70,9 @@ def test_a_field_given_twice_keeps_the_first() -> None:
     """The second is reported with the line of the first."""
     data, _, problems = read_text("a: 1\nb: 2\na: 3\n", "f.yml")
     assert data == {"a": 1, "b": 2}
-    assert [(problem.line, problem.sentence) for problem in problems] == [(3, "`a` is given twice; the first is on line 1.")]
+    assert [(problem.line, problem.sentence) for problem in problems] == [
+        (3, "`a` is given twice; the first is on line 1.")
+    ]
 
 
 def test_endless_copies_are_refused_at_once() -> None:
