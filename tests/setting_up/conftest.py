@@ -66,10 +66,9 @@ def base_python() -> str:
     return os.path.realpath(sys.executable)
 
 
-@pytest.fixture
-def copy(project_root: Path, tmp_path: Path) -> Copy:
-    """A copy whose packages lie in a folder: its set-up needs no network."""
-    made = Copy(tmp_path / "project", tmp_path / "wheels")
+def small_copy(project_root: Path, place: Path) -> Copy:
+    """A copy in the folder place, whose packages lie in a folder beside it: its set-up needs no network."""
+    made = Copy(place / "project", place / "wheels")
     for name in ENTRY:
         (made.folder / name).parent.mkdir(parents=True, exist_ok=True)
         shutil.copy(project_root / name, made.folder / name)
@@ -89,6 +88,12 @@ def copy(project_root: Path, tmp_path: Path) -> Copy:
         "PYTHONPATH": "",
     }
     return made
+
+
+@pytest.fixture
+def copy(project_root: Path, tmp_path: Path) -> Copy:
+    """A copy of this test alone."""
+    return small_copy(project_root, tmp_path)
 
 
 @pytest.fixture

@@ -5,20 +5,29 @@ import time
 
 import pytest
 
+from tests.setting_up.conftest import small_copy
+
 MAKING_ANEW = "half-made or out of date: removing it and making it anew"
 LONGEST_SECOND_START = 0.5
 
 
-def test_the_first_start_makes_the_environment_and_goes_to_work_in_it(copy):
+@pytest.fixture(scope="module")
+def first(project_root, tmp_path_factory):
+    """A copy, and its first start: `serve --port 8123` with nothing set up."""
+    copy = small_copy(project_root, tmp_path_factory.mktemp("first"))
+    return copy, copy.start("serve", "--port", "8123")
+
+
+def test_the_first_start_makes_the_environment_and_goes_to_work_in_it(first):
     """One command on a fresh machine: set up, then run, with what it was told."""
-    done = copy.start("serve", "--port", "8123")
+    copy, done = first
     assert done.stdout == f"at work in {copy.environment} serve --port 8123\n"
     assert "Setting up the guide's own environment" in done.stderr
 
 
-def test_the_second_start_sets_nothing_up(copy):
+def test_the_second_start_sets_nothing_up(first):
     """It says nothing and is at work within half a second."""
-    copy.start("check")
+    copy, _ = first
     times = []
     for _ in range(5):
         start = time.perf_counter()
@@ -28,6 +37,16 @@ def test_the_second_start_sets_nothing_up(copy):
     assert min(times) < LONGEST_SECOND_START
 
 
+def test_the_tests_packages_come_only_with_the_tests(first):
+    """`serve` does not wait for what only the tests need; `test` adds it, and `serve` needs no set-up after that."""
+    copy, _ = first
+    assert not list(copy.environment.glob("lib/*/site-packages/twig.py"))
+    done = copy.start("test")
+    assert MAKING_ANEW not in done.stderr
+    assert list(copy.environment.glob("lib/*/site-packages/twig.py"))
+    assert copy.start("serve").stderr == ""
+
+
 def test_a_half_made_environment_is_removed_and_remade(copy):
     """A set-up that was broken off leaves no stamp; what it left is not trusted."""
     (copy.environment / "bin").mkdir(parents=True)
@@ -35,16 +54,6 @@ def test_a_half_made_environment_is_removed_and_remade(copy):
     done = copy.start("check")
     assert MAKING_ANEW in done.stderr
     assert done.stdout == f"at work in {copy.environment} check\n"
-
-
-def test_the_tests_packages_come_only_with_the_tests(copy):
-    """`serve` does not wait for what only the tests need; after the tests it needs no set-up."""
-    copy.start("serve")
-    assert not list(copy.environment.glob("lib/*/site-packages/twig.py"))
-    done = copy.start("test")
-    assert MAKING_ANEW not in done.stderr
-    assert list(copy.environment.glob("lib/*/site-packages/twig.py"))
-    assert copy.start("serve").stderr == ""
 
 
 def test_a_whole_environment_is_used_as_it_is(whole):
