@@ -80,7 +80,7 @@ class Decided:
     """What a table says of the facts.
 
     outcome is the place of the one outcome left, or -1; possible are the places of all outcomes left, ascending; gap is true
-    when something is possible that no row covers; rows are the places of the rows that may apply, ascending; rests_on are the known
+    when something is possible that no row of this table, or of a table that feeds it, covers; rows are the places of the rows that may apply, ascending; rests_on are the known
     base facts that are enough for this answer; uses are the derived facts among them; open are the unknown base facts that
     this table and its feeding tables ask; status is the weakest status of rests_on.
     """

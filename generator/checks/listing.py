@@ -2,10 +2,12 @@
 
 import inspect
 import sys
+from dataclasses import replace
 
 from generator.checks import (
     calculator_examples,
     calculators,
+    circles,
     citing,
     completeness,
     examples,
@@ -25,36 +27,32 @@ from generator.checks.shape import Check
 from generator.problems import Problem
 from generator.reading.rulebook import Rulebook
 
-CHECKS: tuple[Check, ...] = tuple(
-    module.CHECK
-    for module in (
-        references,
-        ranges,
-        units,
-        messages,
-        says,
-        calculators,
-        completeness,
-        overlap,
-        reachability,
-        known_gaps,
-        weighing,
-        examples,
-        calculator_examples,
-        standings,
-        citing,
-        ledger,
-    )
+FIRST = (references, circles, calculators)
+THEN = (
+    ranges,
+    units,
+    messages,
+    says,
+    completeness,
+    overlap,
+    reachability,
+    known_gaps,
+    weighing,
+    examples,
+    calculator_examples,
+    standings,
+    citing,
+    ledger,
 )
+CHECKS: tuple[Check, ...] = tuple(module.CHECK for module in (*FIRST, *THEN))
 
 
 def check_rulebook(rulebook: Rulebook) -> list[Problem]:
-    """Every problem that any check finds, sorted, each with the name of its check. When references lead nowhere, only those."""
-    for group in (CHECKS[:1], CHECKS[1:]):
-        found = [_named(problem, check.name) for check in group for problem in check.check(rulebook)]
-        if found:
-            break
-    return sorted(set(found))
+    """Every problem that any check finds, sorted, each with the name of its check.
+
+    When something named is not there, or waits for itself, only that is told: the other checks reckon with what is named.
+    """
+    return _found(rulebook, CHECKS[: len(FIRST)]) or _found(rulebook, CHECKS[len(FIRST) :])
 
 
 def manual() -> dict[str, str]:
@@ -62,6 +60,7 @@ def manual() -> dict[str, str]:
     return {check.name: inspect.getdoc(sys.modules[check.check.__module__]) or "" for check in CHECKS}
 
 
-def _named(problem: Problem, check: str) -> Problem:
-    """The problem, carrying the name of the check that found it."""
-    return Problem(problem.path, problem.line, problem.sentence, problem.next_step, check)
+def _found(rulebook: Rulebook, checks: tuple[Check, ...]) -> list[Problem]:
+    """The problems that the checks find, sorted."""
+    found = {replace(problem, check=check.name) for check in checks for problem in check.check(rulebook)}
+    return sorted(found)
