@@ -194,7 +194,7 @@ def unit(document: Document) -> Unit:
 
 def stage(document: Document) -> Stage:
     """A stage of the work."""
-    return Stage(**common(document), **document.data)
+    return Stage(**common(document), **{**document.data, "asks": tuple(document.data.get("asks", ()))})
 
 
 def variety(document: Document) -> Variety:

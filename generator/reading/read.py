@@ -1,5 +1,6 @@
 """Reads rules/ (and an edition over it) into a Rulebook. Bad items are left out and told as problems; nothing is raised."""
 
+from collections.abc import Sequence
 from pathlib import Path
 
 from generator.problems import Problem
@@ -71,7 +72,7 @@ class _Reading:
         decisions = self._all("decision", lambda document: decision(document, columns, varieties))
         stages = dict(sorted(simple["stage"].items(), key=lambda pair: (pair[1].number, pair[0])))
         return Rulebook(
-            facts=_by_stage(facts, stages),
+            facts=_by_stage(facts, stages, [name for stage in stages.values() for name in stage.asks]),
             values=simple["value"],
             sources=simple["source"],
             evidence=simple["evidence"],
@@ -129,10 +130,12 @@ def _column(fact: Fact) -> Column:
     return Column(fact.kind, tuple(choice.id for choice in fact.choices), low, high)
 
 
-def _by_stage(items: dict, stages: dict) -> dict:
-    """Items in the order of the stages, by id within a stage; those of an unknown stage last."""
+def _by_stage(items: dict, stages: dict, walk: Sequence[str] = ()) -> dict:
+    """Items in the order of the stages, in the order of the walk within a stage, then by id; those of an unknown stage last."""
     places = {name: place for place, name in enumerate(stages)}
-    return dict(sorted(items.items(), key=lambda pair: (places.get(pair[1].stage, len(places)), pair[0])))
+    steps = {name: step for step, name in enumerate(walk)}
+    order = {name: (places.get(item.stage, len(places)), steps.get(name, len(steps)), name) for name, item in items.items()}
+    return {name: items[name] for name in sorted(items, key=order.__getitem__)}
 
 
 def _identity(over: list[Document], folder: Path | None, problems: list[Problem]) -> Edition:

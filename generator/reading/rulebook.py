@@ -8,13 +8,14 @@ from generator.reading.tables import CalculatorForm, Decision
 
 @dataclass(frozen=True)
 class Stage(Item):
-    """A stage of the work: number from 1, its question, and what to look at."""
+    """A stage of the work: number from 1, its question, what to look at, and the facts that the plan asks, in the order of a walk."""
 
     number: int
     title: str
     question: str
     intro: str
     look: str = ""
+    asks: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
