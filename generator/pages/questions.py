@@ -67,10 +67,10 @@ def of_calculator(rulebook: Rulebook, form: CalculatorForm) -> list[Group]:
 
 
 def of_plan(rulebook: Rulebook) -> list[Group]:
-    """Every fact, stage by stage."""
+    """The facts that the stages ask, in the order of a walk through the block."""
     groups = []
     for stage in rulebook.stages.values():
-        facts = [fact for fact in rulebook.facts.values() if fact.stage == stage.id]
+        facts = [rulebook.facts[name] for name in stage.asks if name in rulebook.facts]
         if facts:
             groups.append(Group(stage.title, [question(rulebook, fact) for fact in facts]))
     return groups

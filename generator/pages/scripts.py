@@ -5,6 +5,7 @@ Scripts are classic and add to one global, so that they work from a folder on di
 
 import json
 import re
+from functools import cache
 from pathlib import Path
 from typing import Any, get_type_hints
 
@@ -30,6 +31,9 @@ BLOCK_COMMENT = re.compile(r"^[ \t]*/\*\*.*?\*/[ \t]*\n", re.DOTALL | re.MULTILI
 LINE_COMMENT = re.compile(r"^[ \t]*//.*\n|^[ \t]*\n", re.MULTILINE)
 INDENT = re.compile(r"^[ \t]+", re.MULTILINE)
 STYLE_COMMENT = re.compile(r"/\*.*?\*/\s*", re.DOTALL)
+
+
+compiled = cache(compile_module)
 
 
 def script_files(rulebook: Rulebook) -> dict[str, str]:
@@ -61,7 +65,7 @@ def core(calculators: list[str]) -> str:
     """What every page with a form needs: helpers, engine and formatter (compiled), and the hand-written page code."""
     shared = module_order(SHARED)
     everything = module_order([*SHARED, *calculators, PLAN])
-    parts = [helpers_script(everything), *(compile_module(name) for name in shared), *(asset(name) for name in WRITTEN)]
+    parts = [helpers_script(everything), *(compiled(name) for name in shared), *(asset(name) for name in WRITTEN)]
     return "\n".join(parts)
 
 
@@ -144,8 +148,7 @@ def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
         "outputs": outputs,
         "values": encode.encode_values(rulebook, form.id),
     }
-    compiled = [compile_module(name) for name in modules]
-    return "\n".join([*compiled, add(data), asset("calculator.js"), "Guide.page.calculator();\n"])
+    return "\n".join([*map(compiled, modules), add(data), asset("calculator.js"), "Guide.page.calculator();\n"])
 
 
 def plan_script(rulebook: Rulebook) -> str:
@@ -163,5 +166,4 @@ def plan_script(rulebook: Rulebook) -> str:
         "tables": tables,
         "values": encode.encode_values(rulebook, PLAN),
     }
-    compiled = [compile_module(name) for name in modules]
-    return "\n".join([*compiled, add(data), asset("drawing.js"), asset("plan.js"), "Guide.page.plan();\n"])
+    return "\n".join([*map(compiled, modules), add(data), asset("drawing.js"), asset("plan.js"), "Guide.page.plan();\n"])

@@ -1,0 +1,104 @@
+"""Every kind of page is light, asks no other host, runs under the strict policy, and is usable by everybody."""
+
+import pytest
+
+from tests.pages.conftest import KINDS
+
+FORMS = {"decision", "calculator"}
+ROOMS = [(390, 844), (810, 1080), (1280, 900)]
+# In bytes: what issue and site.md allow on the first visit, gzip on the wire.
+FORM_WIRE, PLAN_WIRE, LIST_WIRE, FORM_HTML, MOST_REQUESTS = 35 * 1024, 90 * 1024, 20 * 1024, 25 * 1024, 6
+
+kinds = pytest.mark.parametrize("kind", KINDS)
+
+
+@pytest.fixture
+def visit(page, served):
+    """visit(path): the page, with all that it fetched and all that the browser complained of."""
+
+    def go(path):
+        page.sizes, page.complaints = {}, []
+        page.on("response", lambda answer: page.sizes.update({answer.url: int(answer.headers.get("content-length", 0))}))
+        page.on("console", lambda line: page.complaints.append(line.text) if line.type in ("error", "warning") else None)
+        page.on("pageerror", lambda error: page.complaints.append(str(error)))
+        page.goto(served + path, wait_until="networkidle")
+        return page
+
+    return go
+
+
+@kinds
+def test_a_page_asks_only_its_own_host_and_breaks_no_policy(visit, served, kind):
+    """No request leaves the site, and the strict policy has nothing to refuse."""
+    page = visit(KINDS[kind])
+    assert [url for url in page.sizes if not url.startswith(served)] == []
+    assert page.complaints == []
+
+
+@kinds
+def test_a_first_visit_is_light(visit, kind, site):
+    """Bytes on the wire and requests stay under the budget of the page's class."""
+    page = visit(KINDS[kind])
+    wire = sum(page.sizes.values())
+    assert wire <= (FORM_WIRE if kind in FORMS else PLAN_WIRE if kind == "plan" else LIST_WIRE)
+    assert len(page.sizes) <= MOST_REQUESTS
+
+
+@pytest.mark.parametrize("folder", ["d", "c"])
+def test_every_form_page_is_small(site, folder):
+    """The HTML of a decision or calculator stays under 25 KB raw, whatever its table holds."""
+    heavy = {path.name: path.stat().st_size for path in (site / folder).glob("*.html") if ".more." not in path.name}
+    assert {name: size for name, size in heavy.items() if size > FORM_HTML} == {}
+
+
+@pytest.mark.parametrize("dark", [False, True], ids=["light", "dark"])
+@kinds
+def test_axe_finds_nothing(new_page, served, axe, kind, dark):
+    """In light and dark, with an answer on the screen where there is a form."""
+    page = new_page(dark=dark)
+    page.goto(served + KINDS[kind])
+    if page.locator("#form").count():
+        page.click("button[type=submit]")
+    assert axe(page) == []
+
+
+@kinds
+def test_axe_finds_nothing_in_print(page, served, axe, kind):
+    """Paper is held to the same rules."""
+    page.goto(served + KINDS[kind])
+    page.emulate_media(media="print")
+    assert axe(page) == []
+
+
+@pytest.mark.parametrize("room", ROOMS, ids=lambda room: str(room[0]))
+def test_no_page_scrolls_sideways(new_page, served, room):
+    """On phone, tablet and desk; wide tables scroll in their own frame."""
+    page = new_page(*room)
+    wide = []
+    for path in KINDS.values():
+        page.goto(served + path)
+        if page.locator("#form").count():
+            page.click("button[type=submit]")
+        if page.evaluate("document.documentElement.scrollWidth") > room[0]:
+            wide.append(path)
+    assert wide == []
+
+
+@pytest.mark.parametrize("kind", ["home", "decision", "calculator", "plan"])
+def test_targets_are_large_enough_for_gloves(new_page, served, kind):
+    """Buttons, fields and links outside running text are at least 44 pixels high."""
+    page = new_page(390, 844)
+    page.goto(served + KINDS[kind])
+    small = page.evaluate(
+        """() => [...document.querySelectorAll("button, input[type=text], input[type=date], select, summary, label.tick, header a, footer a, .list a, .stages a")]
+            .filter((one) => one.offsetParent && one.getBoundingClientRect().height < 44).map((one) => one.outerHTML.slice(0, 90))"""
+    )
+    assert small == []
+
+
+def test_a_page_is_readable_with_scripts_off(new_page, served):
+    """The table is whole and no dead form stands in the way."""
+    page = new_page(java_script_enabled=False)
+    page.goto(served + KINDS["decision"])
+    assert page.locator("table.rules tbody tr").count() > 10
+    assert not page.locator("#form").is_visible()
