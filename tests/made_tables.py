@@ -16,8 +16,22 @@ TOP = 6
 
 def rulebook(facts: dict[str, Fact], decisions: dict[str, Decision]) -> Rulebook:
     """A rulebook of these facts and decisions and nothing else."""
-    empty = ("values", "sources", "evidence", "messages", "terms", "cautions", "units", "calculators", "stages", "varieties", "blocks")
-    return Rulebook(facts=facts, decisions=decisions, **{name: {} for name in empty}, ids=(), edition=BASE_EDITION, version="0" * 10)
+    empty = (
+        "values",
+        "sources",
+        "evidence",
+        "messages",
+        "terms",
+        "cautions",
+        "units",
+        "calculators",
+        "stages",
+        "varieties",
+        "blocks",
+    )
+    return Rulebook(
+        facts=facts, decisions=decisions, **{name: {} for name in empty}, ids=(), edition=BASE_EDITION, version="0" * 10
+    )
 
 
 def fact(name: str, kind: str, size: int = TOP) -> Fact:
@@ -25,7 +39,9 @@ def fact(name: str, kind: str, size: int = TOP) -> Fact:
     high = {"choice": size - 1, "yes_no": 1}.get(kind, TOP)
     choices = tuple(Choice(f"{name}_{k}", f"Choice {k}") for k in range(size)) if kind == "choice" else ()
     step = 0.5 if kind == "number" else 1.0
-    return Fact(name, HERE, name.title(), "?", "", kind, "block", name[:2].upper(), "assess", "", 0.0, float(high), step, choices)
+    return Fact(
+        name, HERE, name.title(), "?", "", kind, "block", name[:2].upper(), "assess", "", 0.0, float(high), step, choices
+    )
 
 
 def cell(fact: Fact, low: float, low_in: bool, high: float, high_in: bool) -> Cell:
@@ -48,7 +64,9 @@ def any_cell(rng: random.Random, fact: Fact) -> Cell:
     return Cell(fact.id, tuple(spans), "made", 1)
 
 
-def decision(name: str, policy: str, facts: list[str], rows: list[Row], outcomes: int, sums: list[tuple[Span, ...]] | None = None) -> Decision:
+def decision(
+    name: str, policy: str, facts: list[str], rows: list[Row], outcomes: int, sums: list[tuple[Span, ...]] | None = None
+) -> Decision:
     """A decision of these rows with outcomes o0, o1, ..."""
     bands = sums or [()] * outcomes
     made = tuple(Outcome(f"o{k}", f"Outcome {k}", f"Outcome {k}.", sums=bands[k]) for k in range(outcomes))
@@ -76,7 +94,9 @@ def random_decision(rng: random.Random, name: str, asked: list[Fact]) -> Decisio
         rows.append(row(f"R{k}", cells, "" if policy == "collect" else f"o{rng.randrange(outcomes)}", weight))
     if policy == "first_row" and rng.random() < 0.7:
         rows.append(row("R9", [], f"o{rng.randrange(outcomes)}"))
-    return decision(name, policy, [fact.id for fact in asked], rows, outcomes, _bands(outcomes) if policy == "collect" else None)
+    return decision(
+        name, policy, [fact.id for fact in asked], rows, outcomes, _bands(outcomes) if policy == "collect" else None
+    )
 
 
 def _bands(outcomes: int) -> list[tuple[Span, ...]]:
@@ -95,7 +115,9 @@ class Chain:
 
 def random_chain(rng: random.Random) -> Chain:
     """A random chain of tables over two to four base facts."""
-    facts = [fact(name, rng.choice(KINDS), rng.randint(2, 4)) for name in ("alpha", "beta", "gamma", "delta")[: rng.randint(2, 4)]]
+    facts = [
+        fact(name, rng.choice(KINDS), rng.randint(2, 4)) for name in ("alpha", "beta", "gamma", "delta")[: rng.randint(2, 4)]
+    ]
     decisions: dict[str, Decision] = {}
     for name in ("first", "second", "third")[: rng.randint(1, 3)]:
         pool = [*facts, *(derived(one) for one in decisions.values())]

@@ -90,5 +90,11 @@ def _value(rulebook: Rulebook, name: str) -> dict:
     figure = value.followed
     cites = [cite.id for cite in figure.cites]
     return {
-        "id": name, "label": value.label, "number": value.number, "unit": value.unit, "standing": figure.standing, "who": figure.who, "sources": cites
+        "id": name,
+        "label": value.label,
+        "number": value.number,
+        "unit": value.unit,
+        "standing": figure.standing,
+        "who": figure.who,
+        "sources": cites,
     }

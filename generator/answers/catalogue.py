@@ -17,7 +17,8 @@ def catalogue(rulebook: Rulebook) -> Catalogue:
 
 
 def messages(rulebook: Rulebook) -> dict[str, Message]:
-    """All messages by id: the written ones, and those ready-made from tables (`<decision>.<row>`, `<decision>.says.<outcome>`)."""
+    """All messages by id: the written ones, and those ready-made from tables (`<decision>.<row>`,
+    `<decision>.says.<outcome>`)."""
     found = dict(rulebook.messages)
     for decision in rulebook.decisions.values():
         texts = {f"{decision.id}.{row.id}": row.because for row in decision.rows}

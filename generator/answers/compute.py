@@ -14,12 +14,12 @@ __all__ = ["BadInput", "compute", "describe", "names", "plan"]
 def compute(rulebook: Rulebook, name: str, inputs: dict[str, Any]) -> dict:
     """The answer, ready for JSON. Raises BadInput with one line for each fault, KeyError for a name that names() does not list.
 
-    A calculator and a decision give: name, kind, headline, settled, ask_next (a fact or ""), status (the weakest it rests on),
-    reasons [{table, row, text, outcome, weight, standing, sources, note}] strongest first, rests_on [{fact, label, value, status, text}],
-    assumed [fact], would_change [{fact, value, outcome, text}], working [sentence], sources, cautions [{id, label, text, defer}],
-    rules, edition; a decision also covered, outcome ("" while open) and possible [outcome]; a calculator also outputs {id: number or
-    null}, notes [sentence] and values. `block_plan` gives what plan() gives.
-    """
+    A calculator and a decision give: name, kind, headline, settled, ask_next (a fact or ""), status (the weakest it
+    rests on), reasons [{table, row, text, outcome, weight, standing, sources, note}] strongest first, rests_on [{fact,
+    label, value, status, text}], assumed [fact], would_change [{fact, value, outcome, text}], working [sentence],
+    sources, cautions [{id, label, text, defer}], rules, edition; a decision also covered, outcome ("" while open) and
+    possible [outcome]; a calculator also outputs {id: number or null}, notes [sentence] and values. `block_plan` gives
+    what plan() gives."""
     if name == plans.PLAN:
         return plan(rulebook, inputs)
     if name in rulebook.decisions:

@@ -45,7 +45,9 @@ def _as_data(rulebook: Rulebook, specs: list[FactSpec], found: Answer, changes: 
         "would_change": [_change(words, specs, change) for change in changes],
         "working": [worded(words, step, "si") for step in found.steps],
         "sources": sources(rulebook, [name for reason in found.reasons for name in reason.sources]),
-        "cautions": cautions(rulebook, [*(n for r in found.reasons for n in r.cautions), *(n for d in chain for n in d.cautions)]),
+        "cautions": cautions(
+            rulebook, [*(n for r in found.reasons for n in r.cautions), *(n for d in chain for n in d.cautions)]
+        ),
         **stamp(rulebook),
     }
 

@@ -18,7 +18,8 @@ def names(rulebook: Rulebook) -> list[str]:
 
 
 def describe(rulebook: Rulebook, name: str) -> dict:
-    """{name, kind, title, question, inputs: [{id, label, type, unit, range, choices, default, optional}], values, outputs, rules, edition}.
+    """{name, kind, title, question, inputs: [{id, label, type, unit, range, choices, default, optional}], values,
+    outputs, rules, edition}.
 
     Raises KeyError for a name that names() does not list.
     """
@@ -79,5 +80,8 @@ def _outputs(rulebook: Rulebook, name: str) -> list[dict[str, Any]]:
     if name in rulebook.decisions:
         return [{"id": one.id, "label": one.label} for one in rulebook.decisions[name].outcomes]
     if name in rulebook.calculators:
-        return [{"id": one.id, "label": one.label, "unit": one.unit, "digits": one.digits} for one in rulebook.calculators[name].outputs]
+        return [
+            {"id": one.id, "label": one.label, "unit": one.unit, "digits": one.digits}
+            for one in rulebook.calculators[name].outputs
+        ]
     return [{"id": "plan", "label": "The plan"}]

@@ -47,7 +47,8 @@ def encode_form(rulebook: Rulebook, message: str) -> dict:
 
 
 def encode_words(rulebook: Rulebook, prefixes: Iterable[str] = ("",)) -> list[dict]:
-    """wording.Word of the words whose ids begin so (`fact.`, `choice.climate.`, `outcome.pruning_wood.`, `decision.`, `term.`)."""
+    """wording.Word of the words whose ids begin so (`fact.`, `choice.climate.`, `outcome.pruning_wood.`, `decision.`,
+    `term.`)."""
     return plain(words(rulebook, prefixes))
 
 
@@ -72,7 +73,8 @@ def encode_whole_catalogue(rulebook: Rulebook) -> dict:
 
 
 def encode_values(rulebook: Rulebook, calculator: str) -> dict[str, float]:
-    """The calculator's Values record: the number followed for each value that its record names. Raises KeyError for an unknown value."""
+    """The calculator's Values record: the number followed for each value that its record names. Raises KeyError for an
+    unknown value."""
     return {name: float(rulebook.values[name].number) for name in value_ids(calculator)}
 
 

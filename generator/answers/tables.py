@@ -13,7 +13,8 @@ POLICY_CODES = {"one_row": engine.ONE_ROW, "first_row": engine.FIRST_ROW, "colle
 
 
 def feeding_order(rulebook: Rulebook, decision: str) -> list[str]:
-    """The decision and every decision that feeds it, feeding ones first. A circle is left where it closes (a check reports it)."""
+    """The decision and every decision that feeds it, feeding ones first. A circle is left where it closes (a check
+    reports it)."""
     order: list[str] = []
     begun: set[str] = set()
 

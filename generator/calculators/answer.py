@@ -41,10 +41,10 @@ class Rest:
 class Answer:
     """What a decision answers.
 
-    outcome is an outcome's id, "" when not settled; possible are the ids of the outcomes left; covered is false when something
-    is possible that no row covers; ask_next is the id of a fact or ""; status is the weakest status the answer rests on (`unknown` while it is open); reasons
-    stand strongest first, this decision's before those of the tables that feed it; steps say what each of those tables gave.
-    """
+    outcome is an outcome's id, "" when not settled; possible are the ids of the outcomes left; covered is false when
+    something is possible that no row covers; ask_next is the id of a fact or ""; status is the weakest status the
+    answer rests on (`unknown` while it is open); reasons stand strongest first, this decision's before those of the
+    tables that feed it; steps say what each of those tables gave."""
 
     decision: str
     settled: bool

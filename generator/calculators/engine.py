@@ -102,7 +102,8 @@ def _fits(row: Row, column: int, point: float) -> bool:
 
 
 def _cut(table: Table, rows: list[int], column: int) -> list[int]:
-    """The rows without those that a first-row table cannot reach any more: all after one that asks nothing beyond the column."""
+    """The rows without those that a first-row table cannot reach any more: all after one that asks nothing beyond the
+    column."""
     if table.policy != FIRST_ROW:
         return rows
     kept: list[int] = []

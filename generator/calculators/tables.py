@@ -28,8 +28,9 @@ class Cell:
 
 @dataclass(frozen=True)
 class Row:
-    """A row: cells in the order of the columns (no cell on a column: any), the outcome's place in the table (-1 in a table
-    that collects), the weight (only there; its sign is the side it speaks for), the message id of its reason, and what stands behind it."""
+    """A row: cells in the order of the columns (no cell on a column: any), the outcome's place in the table (-1 in a
+    table that collects), the weight (only there; its sign is the side it speaks for), the message id of its reason, and
+    what stands behind it."""
 
     id: str
     cells: list[Cell]
@@ -79,11 +80,11 @@ class Table:
 class Decided:
     """What a table says of the facts.
 
-    outcome is the place of the one outcome left, or -1; possible are the places of all outcomes left, ascending; gap is true
-    when something is possible that no row of this table, or of a table that feeds it, covers; rows are the places of the rows that may apply, ascending; rests_on are the known
-    base facts that are enough for this answer; uses are the derived facts among them; open are the unknown base facts that
-    this table and its feeding tables ask; status is the weakest status of rests_on.
-    """
+    outcome is the place of the one outcome left, or -1; possible are the places of all outcomes left, ascending; gap is
+    true when something is possible that no row of this table, or of a table that feeds it, covers; rows are the places
+    of the rows that may apply, ascending; rests_on are the known base facts that are enough for this answer; uses are
+    the derived facts among them; open are the unknown base facts that this table and its feeding tables ask; status is
+    the weakest status of rests_on."""
 
     table: str
     settled: bool

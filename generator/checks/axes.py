@@ -65,12 +65,13 @@ def common(a: Box, b: Box) -> Box | None:
 def uncovered(region: Box, covers: list[Box]) -> Box | None:
     """One combination of stretches in the region that none of the covers holds, as a box; None when all is covered.
 
-    Goes axis by axis; of the ways that leave the same covers only one is kept, so that the work does not grow with the number of
-    combinations.
-    """
+    Goes axis by axis; of the ways that leave the same covers only one is kept, so that the work does not grow with the
+    number of combinations."""
     states: dict[int, tuple[int, ...]] = {(1 << len(covers)) - 1: ()}
     for axis, allowed in enumerate(region):
-        restricted_later = sum(1 << k for k, cover in enumerate(covers) if any(r & ~c for r, c in zip(region[axis + 1 :], cover[axis + 1 :])))
+        restricted_later = sum(
+            1 << k for k, cover in enumerate(covers) if any(r & ~c for r, c in zip(region[axis + 1 :], cover[axis + 1 :]))
+        )
         grown: dict[int, tuple[int, ...]] = {}
         for bit in _bits(allowed):
             fitting = sum(1 << k for k, cover in enumerate(covers) if cover[axis] & bit)

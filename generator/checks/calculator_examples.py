@@ -1,8 +1,8 @@
 """Every worked example of a calculator comes out as printed.
 
-The numbers under `expect` are compared as a reader compares print: half a unit of the last digit given. So `4132.2` holds for anything
-from 4132.15 to 4132.25, and a whole number for what rounds to it. Name the source when the example is published.
-"""
+The numbers under `expect` are compared as a reader compares print: half a unit of the last digit given. So `4132.2`
+holds for anything from 4132.15 to 4132.25, and a whole number for what rounds to it. Name the source when the example
+is published."""
 
 from collections.abc import Iterator
 from typing import Any
@@ -23,7 +23,9 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
     """A problem for each number that comes out otherwise, and for each calculator without an example."""
     for form in rulebook.calculators.values():
         if not form.examples and form.outputs:
-            yield at(form, f"The calculator `{form.id}` has no worked example.", "Write one, from a printed source if there is one.")
+            yield at(
+                form, f"The calculator `{form.id}` has no worked example.", "Write one, from a printed source if there is one."
+            )
         for example in form.examples:
             for sentence, step in _faults(rulebook, form, example):
                 yield at(form, f"Worked example “{example.name}”: {sentence}", step, example.line)

@@ -1,9 +1,9 @@
 """The form of a calculator and its code ask and give the same.
 
-A form in rules/calculators/ lists inputs, values and outputs for the page; the module of the same name in generator/calculators/ has the
-records `<Name>Inputs`, `<Name>Values` and `<Name>Result`. An input may be left out in both or in neither (`optional: true` there, `Maybe`
-here); a number is a float, a whole number or a choice an int, yes or no a bool.
-"""
+A form in rules/calculators/ lists inputs, values and outputs for the page; the module of the same name in
+generator/calculators/ has the records `<Name>Inputs`, `<Name>Values` and `<Name>Result`. An input may be left out in
+both or in neither (`optional: true` there, `Maybe` here); a number is a float, a whole number or a choice an int, yes
+or no a bool."""
 
 from collections.abc import Iterator
 from dataclasses import fields
@@ -36,14 +36,24 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
         yield from _types(rulebook, form, inputs)
 
 
-def _differences(form: CalculatorForm, kind: str, asked: list[str], used: list[str], all_of_code: bool = True) -> Iterator[Problem]:
+def _differences(
+    form: CalculatorForm, kind: str, asked: list[str], used: list[str], all_of_code: bool = True
+) -> Iterator[Problem]:
     """What the form lists and the code lacks, and the other way round."""
     extra = [name for name in asked if name not in used]
     lacking = [name for name in used if name not in asked] if all_of_code else []
     if extra:
-        yield at(form, f"The form has the {kind} {listed([f'`{name}`' for name in extra])}, which the code does not have.", "Take it out, or add it to the code.")
+        yield at(
+            form,
+            f"The form has the {kind} {listed([f'`{name}`' for name in extra])}, which the code does not have.",
+            "Take it out, or add it to the code.",
+        )
     if lacking:
-        yield at(form, f"The code has the {kind} {listed([f'`{name}`' for name in lacking])}, which the form does not list.", "List it in the form.")
+        yield at(
+            form,
+            f"The code has the {kind} {listed([f'`{name}`' for name in lacking])}, which the form does not list.",
+            "List it in the form.",
+        )
 
 
 def _types(rulebook: Rulebook, form: CalculatorForm, inputs: dict[str, type]) -> Iterator[Problem]:
@@ -55,7 +65,9 @@ def _types(rulebook: Rulebook, form: CalculatorForm, inputs: dict[str, type]) ->
         wanted = Maybe if one.optional else TYPES.get(fact.kind)
         if has is not wanted:
             sentence = f"The input `{one.fact}` is {'optional' if one.optional else fact.kind} in the form and {has.__name__} in the code."
-            yield at(form, sentence, f"It should be {wanted.__name__} in the code." if wanted else "No calculator takes a text.")
+            yield at(
+                form, sentence, f"It should be {wanted.__name__} in the code." if wanted else "No calculator takes a text."
+            )
 
 
 CHECK = Check("calculators", "The form of a calculator and its code ask and give the same.", check)

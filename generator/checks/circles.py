@@ -1,6 +1,7 @@
 """No decision waits for its own answer.
 
-The outcome of one table may be asked by the next. When two tables ask each other, directly or by way of others, neither can be decided.
+The outcome of one table may be asked by the next. When two tables ask each other, directly or by way of others, neither
+can be decided.
 
 Wrong:
 

@@ -1,6 +1,7 @@
 """Every source and every piece of evidence is cited by something.
 
-What is taken in but never used tells a reader that the guide rests on it, and it does not. Take it in with the row or the value that needs it.
+What is taken in but never used tells a reader that the guide rests on it, and it does not. Take it in with the row or
+the value that needs it.
 
 Wrong:
 

@@ -67,7 +67,8 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
 
 
 def gaps_of(axes: list[Axis], decision: Decision) -> list[Box]:
-    """Sets of facts that neither rows nor known gaps cover, each as large as it can be, apart from each other; one more than is shown."""
+    """Sets of facts that neither rows nor known gaps cover, each as large as it can be, apart from each other; one more
+    than is shown."""
     covers = [box_of(axes, one.when) for one in (*decision.rows, *decision.gaps)]
     found: list[Box] = []
     while len(found) <= MOST_SHOWN:

@@ -1,8 +1,9 @@
 """Every worked example of a table comes out as its author says.
 
-Worked examples are the author's own test: facts as they would be entered, and what must come out. Give them in pairs on both sides of a
-boundary. `expect` is an outcome; or the row with the outcome; or, where the facts leave it open, the outcomes left and the fact to
-ask next. A fact that is left out was not asked; `unknown` was asked in vain. An example may give the answer of a feeding table.
+Worked examples are the author's own test: facts as they would be entered, and what must come out. Give them in pairs on
+both sides of a boundary. `expect` is an outcome; or the row with the outcome; or, where the facts leave it open, the
+outcomes left and the fact to ask next. A fact that is left out was not asked; `unknown` was asked in vain. An example
+may give the answer of a feeding table.
 
 Wrong:
 

@@ -1,7 +1,7 @@
 """A known gap is still a gap, and its reason still stands.
 
-When rows have come to cover what was listed under `gaps`, the list would hide the next real gap. So a gap that is no longer needed
-is reported.
+When rows have come to cover what was listed under `gaps`, the list would hide the next real gap. So a gap that is no
+longer needed is reported.
 
 Wrong:
 

@@ -1,10 +1,14 @@
 """The ledger of ids lists every id, and nothing that was ever listed has vanished.
 
-A link, a printed code and a worked exercise of a course may outlive the rule they name. So an id is never used for something else and never
-dropped in silence: it is moved to another id, or retired, with the reason. `python3 -m generator ids` adds what is new.
-"""
+A link, a printed code and a worked exercise of a course may outlive the rule they name. So an id is never used for
+something else and never dropped in silence: it is moved to another id, or retired, with the reason. `python3 -m
+generator ids` adds what is new."""
 
 from generator.checks.shape import Check
 from generator.reading.ledger import ledger_faults
 
-CHECK = Check("ledger", "Every id is in the ledger, and none that was ever listed has vanished.", lambda rulebook: iter(ledger_faults(rulebook)))
+CHECK = Check(
+    "ledger",
+    "Every id is in the ledger, and none that was ever listed has vanished.",
+    lambda rulebook: iter(ledger_faults(rulebook)),
+)

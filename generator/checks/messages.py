@@ -1,7 +1,8 @@
 """Every message shows all it is given, and names nothing that it is not given.
 
-A message declares its numbers, each with unit and digits, and its words. A name in braces that is not declared would be printed as it
-stands; one that is declared and not shown is a number nobody sees. Of a number whose unit is `fact`, the first word must name the fact.
+A message declares its numbers, each with unit and digits, and its words. A name in braces that is not declared would be
+printed as it stands; one that is declared and not shown is a number nobody sees. Of a number whose unit is `fact`, the
+first word must name the fact.
 
 Wrong:
 

@@ -6,7 +6,8 @@ from generator.problems import Problem
 
 
 def as_text(problems: list[Problem]) -> str:
-    """One paragraph for each problem: `path:line: sentence`, then the next step, indented; the check that can be explained last."""
+    """One paragraph for each problem: `path:line: sentence`, then the next step, indented; the check that can be
+    explained last."""
     return "\n".join(f"{problem}{f'  [{problem.check}]' if problem.check else ''}" for problem in problems)
 
 
@@ -18,7 +19,8 @@ def as_annotations(problems: list[Problem]) -> str:
 def as_json(problems: list[Problem]) -> str:
     """A JSON list of {path, line, sentence, next_step, check}."""
     found = [
-        {"path": one.path, "line": one.line, "sentence": one.sentence, "next_step": one.next_step, "check": one.check} for one in problems
+        {"path": one.path, "line": one.line, "sentence": one.sentence, "next_step": one.next_step, "check": one.check}
+        for one in problems
     ]
     return json.dumps(found, indent=2, ensure_ascii=False)
 

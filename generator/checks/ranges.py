@@ -1,7 +1,7 @@
 """Every figure lies in its value's range, and every default in its fact's range.
 
-A range is the first net against a slip of the pen: a spacing of 24 m instead of 2.4 m. It must hold for the guide's own numbers too. A step
-must be above zero, or nothing could be rounded to it.
+A range is the first net against a slip of the pen: a spacing of 24 m instead of 2.4 m. It must hold for the guide's own
+numbers too. A step must be above zero, or nothing could be rounded to it.
 
 Wrong:
 
@@ -51,11 +51,19 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
     for fact in rulebook.facts.values():
         spec = fact_spec(rulebook, fact)
         if fact.kind == "number" and not fact.step > 0:
-            yield at(fact, f"The step of `{fact.id}` is not above zero.", "Write the smallest difference that can be told, such as 0.01.")
+            yield at(
+                fact,
+                f"The step of `{fact.id}` is not above zero.",
+                "Write the smallest difference that can be told, such as 0.01.",
+            )
         if fact.kind in ("number", "whole") and not spec.low < spec.high:
             yield at(fact, f"The range of `{fact.id}` ends before it begins.", "Write the smaller number first.")
         elif spec.default.ok and faults_of(spec, spec.default.number):
-            yield at(fact, f"The default of `{fact.id}`, {spec.default.number:g}, is not one it may be.", f"Look at the value `{fact.default_value}`.")
+            yield at(
+                fact,
+                f"The default of `{fact.id}`, {spec.default.number:g}, is not one it may be.",
+                f"Look at the value `{fact.default_value}`.",
+            )
 
 
 CHECK = Check("ranges", "Every figure and every default lies in its range.", check)

@@ -63,7 +63,11 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
             given = {row.then for row in decision.rows}
             for outcome in decision.outcomes:
                 if outcome.id not in given:
-                    yield at(decision, f"No row gives the outcome `{outcome.id}`.", "Take the outcome away, or write the row that gives it.")
+                    yield at(
+                        decision,
+                        f"No row gives the outcome `{outcome.id}`.",
+                        "Take the outcome away, or write the row that gives it.",
+                    )
 
 
 def _empty(axes: list[Axis], decision: Decision, boxes: list[Box]) -> Iterator[Problem]:
@@ -82,7 +86,12 @@ def _shadowed(decision: Decision, boxes: list[Box]) -> Iterator[Problem]:
         before = [(earlier.id, other) for earlier, other in zip(decision.rows, boxes[:place]) if common(other, box)]
         if all(box) and before and uncovered(box, [other for _, other in before]) is None:
             takers = listed(_enough(box, before))
-            yield at(decision, f"Row {row.id} can never apply: {takers} before it take all its facts.", "Move it up, narrow the rows before it, or take it away.", row.line)
+            yield at(
+                decision,
+                f"Row {row.id} can never apply: {takers} before it take all its facts.",
+                "Move it up, narrow the rows before it, or take it away.",
+                row.line,
+            )
 
 
 def _enough(box: Box, before: list[tuple[str, Box]]) -> list[str]:

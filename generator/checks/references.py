@@ -64,6 +64,8 @@ def _all(rulebook: Rulebook) -> Iterator[Named]:
         yield from ((form, "source", cite.id, 0) for cite in form.cites)
         yield from ((form, "caution", name, 0) for name in form.cautions)
         yield from ((form, "term", name, 0) for name in form.terms)
+    for stage in rulebook.stages.values():
+        yield from ((stage, "fact", name, 0) for name in stage.asks)
     for message in rulebook.messages.values():
         yield from ((message, "unit", one.unit, 0) for one in message.numbers if one.unit not in ("", "fact"))
     for term in rulebook.terms.values():

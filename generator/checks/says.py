@@ -1,7 +1,8 @@
 """Every message that a calculator says is written, and takes as many numbers and words as the calculator gives.
 
-Calculators make no text: they say `Say("canopy_space.room", [metres], [])`, and the sentence stands in rules/messages/canopy_space.yml.
-The check reads the calculators' source. In the example, the calculators say `guard.choice` with one word.
+Calculators make no text: they say `Say("canopy_space.room", [metres], [])`, and the sentence stands in
+rules/messages/canopy_space.yml. The check reads the calculators' source. In the example, the calculators say
+`guard.choice` with one word.
 
 Wrong:
 
@@ -88,7 +89,9 @@ def _arguments(said: Said, message: Message) -> Iterator[Problem]:
 @cache
 def said_in_calculators() -> tuple[Said, ...]:
     """Every Say with a written id in the calculators."""
-    return tuple(said for path in sorted(CALCULATORS.glob("*.py")) for said in said_in(path.read_text(encoding="utf-8"), path.name))
+    return tuple(
+        said for path in sorted(CALCULATORS.glob("*.py")) for said in said_in(path.read_text(encoding="utf-8"), path.name)
+    )
 
 
 def said_in(source: str, name: str) -> Iterator[Said]:

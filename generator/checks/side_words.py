@@ -68,7 +68,8 @@ def _dates(axis: Axis, low: float, high: float, from_start: bool, to_end: bool) 
 
 
 def _low(axis: Axis, first: int) -> tuple[float, bool]:
-    """Where a run begins, and whether that point belongs to it. Between two boundaries only the point in their middle was tried."""
+    """Where a run begins, and whether that point belongs to it. Between two boundaries only the point in their middle
+    was tried."""
     tried = axis.tried[first]
     if axis.spec.kind != "number" or _is_mark(axis, first, 0):
         return tried[0], True
@@ -86,5 +87,6 @@ def _high(axis: Axis, last: int) -> tuple[float, bool]:
 
 
 def _is_mark(axis: Axis, stretch: int, place: int) -> bool:
-    """True when the point is a boundary (or an end of the range): the points of a number line are boundary, middle, boundary, ..."""
+    """True when the point is a boundary (or an end of the range): the points of a number line are boundary, middle,
+    boundary, ..."""
     return (sum(len(points) for points in axis.tried[:stretch]) + place) % 2 == 0

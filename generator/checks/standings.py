@@ -1,8 +1,8 @@
 """Every row, figure, term and list says how sure we are, and has the sources that this needs.
 
-`published`, `abstract` and `second_hand` need a source; `common_practice` is what has none: where a source prints it, the standing is the
-source's. What is shown must never look surer than what it rests on: a row that cites evidence of which only the abstract was read
-is not `published`.
+`published`, `abstract` and `second_hand` need a source; `common_practice` is what has none: where a source prints it,
+the standing is the source's. What is shown must never look surer than what it rests on: a row that cites evidence of
+which only the abstract was read is not `published`.
 
 Wrong:
 
@@ -47,13 +47,23 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
     """A problem for each standing without its source, each practice with one, and each that looks surer than its evidence."""
     for one in _all(rulebook):
         if one.standing in NEEDS_SOURCE and not one.cites:
-            yield at(one.item, f"{one.named} is `{one.standing}` and names no source.", "Name the source, or give it the standing it has.", one.line)
+            yield at(
+                one.item,
+                f"{one.named} is `{one.standing}` and names no source.",
+                "Name the source, or give it the standing it has.",
+                one.line,
+            )
         elif one.standing == "common_practice" and one.cites:
             step = "Give it the standing of its source, or leave the source out."
             yield at(one.item, f"{one.named} is `common_practice` and yet names a source.", step, one.line)
         elif one.standing in SUREST_FIRST and rank(one.standing) < _best(rulebook, one.cites):
             best = min((_evidence_standing(rulebook, cite) for cite in one.cites), key=rank)
-            yield at(one.item, f"{one.named} is `{one.standing}`, but what it cites is `{best}` at best.", f"Write `standing: {best}`.", one.line)
+            yield at(
+                one.item,
+                f"{one.named} is `{one.standing}`, but what it cites is `{best}` at best.",
+                f"Write `standing: {best}`.",
+                one.line,
+            )
 
 
 def rank(standing: str) -> int:

@@ -1,7 +1,7 @@
 """The unit that a value or fact is given in is the unit that its id names, and a default has the unit of its fact.
 
-The unit is in the id (`tip_gap_m`, `budburst_pct`), and calculators reckon with what the id says. A value in centimetres under an id in
-metres would be wrong a hundredfold without any number looking odd.
+The unit is in the id (`tip_gap_m`, `budburst_pct`), and calculators reckon with what the id says. A value in
+centimetres under an id in metres would be wrong a hundredfold without any number looking odd.
 
 Wrong:
 
@@ -46,7 +46,11 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
         named = named_unit(item.id, list(rulebook.units))
         if named and item.unit != named and _is_number(item):
             had = f"`{item.unit}`" if item.unit else "no unit"
-            yield at(item, f"The id `{item.id}` names the unit `{named}`, but it has {had}.", f"Write `unit: {named}`, or choose another id.")
+            yield at(
+                item,
+                f"The id `{item.id}` names the unit `{named}`, but it has {had}.",
+                f"Write `unit: {named}`, or choose another id.",
+            )
     for fact in rulebook.facts.values():
         value = rulebook.values.get(fact.default_value)
         if value and value.unit != fact.unit:

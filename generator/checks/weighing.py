@@ -1,9 +1,8 @@
 """A table that collects has an outcome for every sum that its weights can come to.
 
-Every row that fits adds its weight; the sign is the side it speaks for. The outcomes' `sum` cells say which sums give which answer. They
-must not overlap and must leave no possible sum without an answer, so that the evidence always says something, if only "either". A
-row without weight says nothing and is reported.
-"""
+Every row that fits adds its weight; the sign is the side it speaks for. The outcomes' `sum` cells say which sums give
+which answer. They must not overlap and must leave no possible sum without an answer, so that the evidence always says
+something, if only "either". A row without weight says nothing and is reported."""
 
 from collections.abc import Iterator
 from itertools import combinations
@@ -24,7 +23,12 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
         if decision.policy == "collect":
             for row in decision.rows:
                 if row.weight == 0:
-                    yield at(decision, f"Row {row.id} has no weight, so it says nothing.", "Give it a `weight` other than 0.", row.line)
+                    yield at(
+                        decision,
+                        f"Row {row.id} has no weight, so it says nothing.",
+                        "Give it a `weight` other than 0.",
+                        row.line,
+                    )
             yield from _sums(rulebook, decision)
 
 
@@ -40,7 +44,9 @@ def _sums(rulebook: Rulebook, decision: Decision) -> Iterator[Problem]:
     for first, second in combinations(made.outcomes, 2):
         both = sorted(total for total in totals if within(first.sums, total) and within(second.sums, total))
         if both:
-            yield at(decision, f"The sum {both[0]:g} gives both `{first.id}` and `{second.id}`.", "Narrow the `sum` of one of them.")
+            yield at(
+                decision, f"The sum {both[0]:g} gives both `{first.id}` and `{second.id}`.", "Narrow the `sum` of one of them."
+            )
 
 
 CHECK = Check("weighing", "In a table that collects, every possible sum of weights has exactly one outcome.", check)

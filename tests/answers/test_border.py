@@ -43,7 +43,11 @@ def test_values_that_fit(kind, raw, number):
         ("number", None, "`None` is not a number, allowed is a number such as 2.5"),
         ("number", float("nan"), "`nan` is not a number, allowed is a number such as 2.5"),
         ("number", 10**400, None),
-        ("choice", "alpa_2", "`alpa_2` is not one of its choices, allowed are alpha_0, alpha_1, alpha_2 (did you mean alpha_2?)"),
+        (
+            "choice",
+            "alpa_2",
+            "`alpa_2` is not one of its choices, allowed are alpha_0, alpha_1, alpha_2 (did you mean alpha_2?)",
+        ),
         ("choice", 2, "`2` is not one of its choices, allowed are alpha_0, alpha_1, alpha_2"),
         ("choice", ["alpha_1"], "`['alpha_1']` is not one of its choices, allowed are alpha_0, alpha_1, alpha_2"),
         ("yes_no", "maybe", "`maybe` is neither yes nor no, allowed are yes and no"),
@@ -59,7 +63,9 @@ def test_values_that_do_not_fit(kind, raw, fault):
     assert fault is None or str(caught.value) == fault
 
 
-@pytest.mark.parametrize(("kind", "raw"), [("number", 2.5), ("whole", 3), ("choice", "alpha_1"), ("yes_no", "yes"), ("date", "2024-02-29")])
+@pytest.mark.parametrize(
+    ("kind", "raw"), [("number", 2.5), ("whole", 3), ("choice", "alpha_1"), ("yes_no", "yes"), ("date", "2024-02-29")]
+)
 def test_there_and_back(kind, raw):
     """What comes back is what was written."""
     assert from_number(SPECS[kind], to_number(SPECS[kind], raw)) == raw

@@ -7,7 +7,19 @@ import pytest
 from generator.answers.compute import BadInput, compute, describe, names, plan
 
 SPACING = {"row_spacing_m": 2.2, "vine_spacing_m": 1.1, "missing_vines_pct": 3}
-ALWAYS = {"name", "kind", "headline", "settled", "ask_next", "status", "reasons", "rests_on", "assumed", "would_change", "working"}
+ALWAYS = {
+    "name",
+    "kind",
+    "headline",
+    "settled",
+    "ask_next",
+    "status",
+    "reasons",
+    "rests_on",
+    "assumed",
+    "would_change",
+    "working",
+}
 ALWAYS |= {"sources", "cautions", "rules", "edition"}
 CORDON = {"present_structure": "spur_cordon", "sound_cordon_pct": 80, "spur_positions_missing_pct": 14}
 
@@ -65,7 +77,9 @@ def test_a_default_is_assumed_and_says_so(rulebook):
 
 def test_names_that_are_not_asked(rulebook):
     """The nearest name is suggested."""
-    assert faults_of(rulebook, "vine_density", {**SPACING, "row_spacing": 2}) == ["row_spacing: is not asked here, did you mean row_spacing_m?"]
+    assert faults_of(rulebook, "vine_density", {**SPACING, "row_spacing": 2}) == [
+        "row_spacing: is not asked here, did you mean row_spacing_m?"
+    ]
 
 
 def test_values_out_of_range(rulebook):

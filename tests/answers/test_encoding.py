@@ -22,7 +22,9 @@ def test_tables_come_through_json_unchanged(rulebook):
     """Every decision with all that feed it, feeding tables first, and the values worth trying."""
     for name in rulebook.decisions:
         assert record(list[Table], through_json(encode.encode_tables(rulebook, name))) == tables_for(rulebook, name)
-        assert record(list[Candidates], through_json(encode.encode_candidates(rulebook, name))) == candidates_for(rulebook, name)
+        assert record(list[Candidates], through_json(encode.encode_candidates(rulebook, name))) == candidates_for(
+            rulebook, name
+        )
 
 
 def test_facts_and_sentences_come_through_json_unchanged(rulebook):

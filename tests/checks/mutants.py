@@ -72,7 +72,9 @@ def _moved(rulebook: Rulebook, row: Row) -> Iterator[tuple[str, Row]]:
                 for end in ("low", "high"):
                     for step in (-fact.step, fact.step):
                         if abs(getattr(span, end)) < FAR:
-                            yield f"{cell.fact} {cell.text} {end} {step:+g}", _with_span(row, cell, k, replace(span, **{end: getattr(span, end) + step}))
+                            yield f"{cell.fact} {cell.text} {end} {step:+g}", _with_span(
+                                row, cell, k, replace(span, **{end: getattr(span, end) + step})
+                            )
 
 
 def _with_span(row: Row, cell: Cell, place: int, span: Span) -> Row:

@@ -56,7 +56,11 @@ def split(rng: random.Random, fact: Fact, side: Side) -> tuple[Side, Side] | Non
 def _split_line(rng: random.Random, fact: Fact, span: Span) -> tuple[Side, Side] | None:
     """A span cut at a whole number inside it; of whole numbers each part keeps at least one."""
     whole = fact.kind != "number"
-    cuts = [float(k) for k in range(1, made.TOP) if (span.low + 1 if whole else span.low) < k < (span.high - 1 if whole else span.high)]
+    cuts = [
+        float(k)
+        for k in range(1, made.TOP)
+        if (span.low + 1 if whole else span.low) < k < (span.high - 1 if whole else span.high)
+    ]
     if not cuts:
         return None
     cut = rng.choice(cuts)

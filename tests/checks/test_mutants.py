@@ -8,7 +8,11 @@ SURVIVE: dict[str, str] = {}
 
 def test_every_mistake_is_caught(rulebook):
     """Boundaries moved a step, outcomes swapped, rows taken away: what changes nothing that can be is no mistake."""
-    survivors = {one.name for one in mutants.mutants(rulebook) if mutants.survives(rulebook, one) and not mutants.is_no_mistake(rulebook, one)}
+    survivors = {
+        one.name
+        for one in mutants.mutants(rulebook)
+        if mutants.survives(rulebook, one) and not mutants.is_no_mistake(rulebook, one)
+    }
     assert survivors == set(SURVIVE)
 
 

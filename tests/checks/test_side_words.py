@@ -54,7 +54,9 @@ def line() -> Axis:
     return axes_of(partitions.book([fact], table), table)[0]
 
 
-@pytest.mark.parametrize(("mask", "words"), [(0b001, "under 2"), (0b010, "2 to 4"), (0b100, "over 4"), (0b101, "under 2; over 4"), (0b111, "any")])
+@pytest.mark.parametrize(
+    ("mask", "words"), [(0b001, "under 2"), (0b010, "2 to 4"), (0b100, "over 4"), (0b101, "under 2; over 4"), (0b111, "any")]
+)
 def test_words_of_a_number_line(line, mask, words):
     """Ends are in or out as the boundary says; parts that do not touch are told apart."""
     assert side_words(line, mask) == words

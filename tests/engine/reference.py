@@ -49,7 +49,10 @@ def one_outcome(decision: Decision, rows: list[Row]) -> tuple[str | None, list[R
     if decision.policy == "collect":
         total = sum(row.weight for row in rows)
         for outcome in decision.outcomes:
-            if any(s.low <= total <= s.high and (total != s.low or s.low_in) and (total != s.high or s.high_in) for s in outcome.sums):
+            if any(
+                s.low <= total <= s.high and (total != s.low or s.low_in) and (total != s.high or s.high_in)
+                for s in outcome.sums
+            ):
                 return outcome.id, rows
         return None, rows
     return (rows[0].then, rows[:1]) if rows else (None, [])

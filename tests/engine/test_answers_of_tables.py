@@ -33,7 +33,11 @@ SPECS, TABLES = fact_specs(BOOK), tables_for(BOOK, "top")
 def facts(alpha: float | None, beta: float | None, alpha_status: int = ENTERED) -> Facts:
     """Facts of which None are unknown; gamma is never asked."""
     numbers = [alpha or 0.0, beta or 0.0, 0.0]
-    return Facts(["alpha", "beta", "gamma"], numbers, [UNKNOWN if alpha is None else alpha_status, UNKNOWN if beta is None else ENTERED, NOT_ASKED])
+    return Facts(
+        ["alpha", "beta", "gamma"],
+        numbers,
+        [UNKNOWN if alpha is None else alpha_status, UNKNOWN if beta is None else ENTERED, NOT_ASKED],
+    )
 
 
 def test_a_settled_answer_gives_its_reasons_its_own_first():
@@ -94,7 +98,9 @@ def test_evidence_is_weighed_by_its_sum():
     bands = [(Span(-made.FAR, False, 0.0, True),), (Span(0.0, False, made.FAR, False),)]
     table = made.decision("weigh", "collect", ["alpha", "beta"], rows, 2, bands)
     book = made.rulebook({"alpha": ALPHA, "beta": BETA}, {"weigh": table})
-    found = answer(tables_for(book, "weigh"), fact_specs(book), Facts(["alpha", "beta"], [4.0, 2.0], [ENTERED, ENTERED]), "weigh")
+    found = answer(
+        tables_for(book, "weigh"), fact_specs(book), Facts(["alpha", "beta"], [4.0, 2.0], [ENTERED, ENTERED]), "weigh"
+    )
     assert (found.outcome, [(one.row, one.weight) for one in found.reasons]) == ("o1", [("W2", 2.0), ("W1", -1.0)])
 
 

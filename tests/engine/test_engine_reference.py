@@ -27,7 +27,9 @@ def cases(seed: int, count: int):
     rng = random.Random(seed)
     for _ in range(count):
         chain = made.random_chain(rng)
-        yield rng, chain, tables_for(chain.book, chain.top), made.random_facts(rng, chain.book, rng.choice((0.0, 0.5, 0.8, 1.0)))
+        yield rng, chain, tables_for(chain.book, chain.top), made.random_facts(
+            rng, chain.book, rng.choice((0.0, 0.5, 0.8, 1.0))
+        )
 
 
 @pytest.mark.parametrize("batch", range(BATCHES))
@@ -73,7 +75,9 @@ def test_the_values_tried_find_the_nearest_flip_on_the_grid():
         before = decided_of(decide_all(tables, facts), chain.top)
         for fact in before.rests_on if before.settled else ():
             tried = next(one.numbers for one in candidates_for(chain.book, chain.top) if one.fact == fact)
-            assert nearest(tables, facts, chain.top, fact, tried) == nearest(tables, facts, chain.top, fact, reference.grid(chain.book, fact))
+            assert nearest(tables, facts, chain.top, fact, tried) == nearest(
+                tables, facts, chain.top, fact, reference.grid(chain.book, fact)
+            )
 
 
 def nearest(tables, facts: Facts, top: str, fact: str, numbers: list[float]) -> float | None:

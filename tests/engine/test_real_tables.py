@@ -1,4 +1,5 @@
-"""Every cell of every table of the guide: each combination of its stretches, decided by the engine and by the plain reading of its rows."""
+"""Every cell of every table of the guide: each combination of its stretches, decided by the engine and by the plain
+reading of its rows."""
 
 from itertools import islice, product
 

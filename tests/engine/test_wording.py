@@ -18,7 +18,22 @@ def text(piece: str) -> Part:
 
 def spec(name: str, kind: str, unit: str = "", digits: int = 0, labels: tuple[str, ...] = ()) -> FactSpec:
     """A fact's spec with what the formatter looks at."""
-    return FactSpec(name, f"fact.{name}", name.title(), kind, unit, 0.0, 1.0, 1.0, digits, list(labels), list(labels), "block", "AA", NOTHING)
+    return FactSpec(
+        name,
+        f"fact.{name}",
+        name.title(),
+        kind,
+        unit,
+        0.0,
+        1.0,
+        1.0,
+        digits,
+        list(labels),
+        list(labels),
+        "block",
+        "AA",
+        NOTHING,
+    )
 
 
 FORMS = [

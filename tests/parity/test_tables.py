@@ -21,7 +21,11 @@ def at_every_stretch(one: Table) -> list[list]:
     for values in product(*(column.points for column in one.columns)):
         pairs = list(zip(one.columns, values))
         facts = Facts(names, [x for column, x in pairs if not column.derived], [ENTERED] * len(names))
-        fed = [Decided(column.fact, True, int(x), [int(x)], False, [], [], [], [], COMPUTED) for column, x in pairs if column.derived]
+        fed = [
+            Decided(column.fact, True, int(x), [int(x)], False, [], [], [], [], COMPUTED)
+            for column, x in pairs
+            if column.derived
+        ]
         cases.append([one, facts, fed])
     return cases
 
@@ -41,7 +45,9 @@ def test_answers_of_the_guide_s_decisions(rulebook, calculators_run, raised, rng
     for name in rulebook.decisions:
         specs = fact_specs(rulebook, base_facts(rulebook, feeding_order(rulebook, name)))
         given = (tables_for(rulebook, name), specs, candidates_for(rulebook, name))
-        compare_answers([(*given, some_facts(rng, specs), name) for _ in range(amount(20, 1_000))], calculators_run, raised, expect_same)
+        compare_answers(
+            [(*given, some_facts(rng, specs), name) for _ in range(amount(20, 1_000))], calculators_run, raised, expect_same
+        )
 
 
 def test_answers_of_random_chains(calculators_run, raised, rng, amount, expect_same):
