@@ -4,8 +4,10 @@ from pathlib import Path
 
 import pytest
 
-from generator.reading.ledger import add_missing, ledger_faults, missing, vanished
+from generator.pages.site import site_pages
+from generator.reading.ledger import PAGES, add_missing, ledger_faults, missing, vanished
 from generator.reading.read import read_rulebook
+from generator.reading.rulebook import Rulebook
 
 TODAY = "2026-11-25"
 
@@ -138,3 +140,9 @@ def test_a_ledger_that_cannot_be_read_is_not_written(listed: Path) -> None:
     (listed / "ids.yml").write_text("fact: [climate\n")
     with pytest.raises(ValueError, match="rules/ids.yml:1: A bracket"):
         add_missing(listed, TODAY)
+
+
+def test_every_page_that_no_item_has_is_listed(rulebook: Rulebook, project_root: Path) -> None:
+    """The ledger's fixed pages are those that the site writes outside the folders of items, and the one for lost links."""
+    pages = {path.removesuffix(".md") for path in site_pages(rulebook, project_root / "docs") if "/" not in path}
+    assert pages | {"404"} == set(PAGES)
