@@ -148,7 +148,7 @@ def _came(came: Came) -> str:
 
 def _mend(came: Came) -> str:
     """What an author can do."""
-    where = f"the {'row' if len(came.rows) == 1 else 'rows'} {listed(came.rows)}" if came.rows else "the table"
+    where = f"{'row' if len(came.rows) == 1 else 'rows'} {listed(came.rows)}" if came.rows else "the table"
     return f"Correct the example, or {where}."
 
 

@@ -25,7 +25,7 @@ from generator.answers.catalogue import PLACE
 from generator.checks.shape import Check, at
 from generator.problems import Problem
 from generator.reading.items import Message
-from generator.reading.near import suggestion
+from generator.reading.near import nearest
 from generator.reading.rulebook import Rulebook
 
 
@@ -41,7 +41,7 @@ def _faults(message: Message) -> Iterator[tuple[str, str]]:
     declared = [one.name for one in (*message.numbers, *message.words)]
     shown = set(PLACE.findall(message.text))
     for name in sorted((shown | set(PLACE.findall(message.one))) - set(declared)):
-        yield f"`{{{name}}}` is not declared.", suggestion(name, declared) or "Declare it under `numbers` or `words`."
+        yield f"`{{{name}}}` is not declared.", _meant(name, declared) or "Declare it under `numbers` or `words`."
     for name in declared:
         if name not in shown:
             yield f"`{name}` is declared and never shown.", "Show it in the text, or take it out."
@@ -53,6 +53,12 @@ def _faults(message: Message) -> Iterator[tuple[str, str]]:
         yield "`one` and `count` go together.", "Write both, or neither."
     if any(one.unit == "fact" for one in message.numbers) and not message.words:
         yield "a number with the unit `fact` needs a word that names the fact.", "Declare the fact as the first of its `words`."
+
+
+def _meant(name: str, declared: list[str]) -> str:
+    """The declared name that was probably meant, as a next step."""
+    near = nearest(name, declared)
+    return f"Did you mean `{near}`?" if near else ""
 
 
 CHECK = Check("messages", "Every argument of a message is declared and shown.", check)

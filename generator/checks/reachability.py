@@ -85,13 +85,10 @@ def _shadowed(decision: Decision, boxes: list[Box]) -> Iterator[Problem]:
     for place, (row, box) in enumerate(zip(decision.rows, boxes)):
         before = [(earlier.id, other) for earlier, other in zip(decision.rows, boxes[:place]) if common(other, box)]
         if all(box) and before and uncovered(box, [other for _, other in before]) is None:
-            takers = listed(_enough(box, before))
-            yield at(
-                decision,
-                f"Row {row.id} can never apply: {takers} before it take all its facts.",
-                "Move it up, narrow the rows before it, or take it away.",
-                row.line,
-            )
+            takers = _enough(box, before)
+            take = f"row {takers[0]} before it takes" if len(takers) == 1 else f"rows {listed(takers)} before it take"
+            step = "Move it up, narrow what stands before it, or take it away."
+            yield at(decision, f"Row {row.id} can never apply: {take} all its facts.", step, row.line)
 
 
 def _enough(box: Box, before: list[tuple[str, Box]]) -> list[str]:
@@ -101,7 +98,7 @@ def _enough(box: Box, before: list[tuple[str, Box]]) -> list[str]:
         without = [other for other in kept if other is not one]
         if without and uncovered(box, [other for _, other in without]) is None:
             kept = without
-    return [f"row {name}" for name, _ in kept]
+    return [name for name, _ in kept]
 
 
 CHECK = Check("reachability", "Every row can apply, and every outcome is given by some row.", check)

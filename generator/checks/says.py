@@ -109,8 +109,8 @@ def _branches(node: ast.expr) -> list[ast.expr]:
 
 
 def _count(number: int, noun: str) -> str:
-    """`1 number`, `2 numbers`."""
-    return f"{number} {noun}" if number == 1 else f"{number} {noun}s"
+    """`no number`, `1 number`, `2 numbers`."""
+    return f"{number or 'no'} {noun}" if number < 2 else f"{number} {noun}s"
 
 
 CHECK = Check("says", "Every message that calculators say is written and takes what they give.", check)
