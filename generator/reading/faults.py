@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from generator.problems import Problem
 from generator.reading.documents import Document
-from generator.reading.near import suggestion
+from generator.reading.near import nearest, suggestion
 
 SHORT = 40
 CALLED = {"ids": "ledger of ids"}
@@ -56,7 +56,7 @@ def _say(document: Document, schema: dict, fault: Fault, nouns: list[str]) -> li
     if fault.rule == "additionalProperties":
         return _extra(fault, _owner(document, fault, nouns))
     if fault.rule == "required":
-        return [(place, *_needed(schema, fault))]
+        return _needed(schema, fault)
     if fault.rule == "dependentRequired":
         first, missing = _dependent(fault)
         return [((*place, first), f"needs `{missing}` beside it", f"Write `{missing}`, or take `{first}` away.")]
@@ -125,14 +125,17 @@ def _owner(document: Document, fault: Fault, nouns: list[str]) -> str:
     return f"{'an' if noun[0] in 'aeiou' else 'a'} {noun}"
 
 
-def _needed(schema: dict, fault: Fault) -> tuple[str, str]:
-    """The fields that are missing; what the first is for."""
-    missing = [name for name in fault.asked if name not in fault.found]
-    fields = fault.schema.get("properties") or schema.get("properties", {})
+def _needed(schema: dict, fault: Fault) -> list[tuple[tuple, str, str]]:
+    """The fields that are missing, and what the first is for; those that are there misspelt are told where they stand."""
+    fields = fault.schema.get("properties") or (schema.get("properties", {}) if not fault.place else {})
+    misspelt = {nearest(name, fields) for name in fault.found if name not in fields}
+    missing = [name for name in fault.asked if name not in fault.found and name not in misspelt]
+    if not missing:
+        return []
     told = fields.get(missing[0], {}).get("description", "")
     listed = ", ".join(f"`{name}`" for name in missing[:-1])
     listed = f"{listed} and `{missing[-1]}`" if listed else f"`{missing[-1]}`"
-    return f"needs {listed}", f"`{missing[0]}`: {told}" if told else f"Write `{missing[0]}`."
+    return [(fault.place, f"needs {listed}", f"`{missing[0]}`: {told}" if told else f"Write `{missing[0]}`.")]
 
 
 def _dependent(fault: Fault) -> tuple[str, str]:
