@@ -89,7 +89,7 @@ def power(x: float, y: float) -> float:
 
     Raises ValueError for x below 0 with a broken y, and for 0 with a y below 0.
     """
-    if y == math.floor(y) and abs(y) <= 100.0:
+    if abs(y) <= 100.0 and y == math.floor(y):
         result = 1.0
         for _ in range(abs(int(y))):
             result *= x

@@ -4,7 +4,7 @@ import ast
 import json
 import math
 
-from generator.compiler.scope import Scope, expression, on, outside
+from generator.compiler.scope import Scope, expression, on
 from generator.compiler.types import (
     AND, BOOL, BROKEN, CHOICE, EQUAL, FLOAT, INT, LARGEST, NUMBERS, OR, ORDER, PRODUCT, STR, SUM, TIGHT, UNARY,
     Code, Refused, Span, Type,
@@ -149,7 +149,7 @@ def comparison(node: ast.Compare, scope: Scope, wanted: Type | None) -> Code:
 def compare(op: ast.cmpop, first: ast.expr, second: ast.expr, scope: Scope) -> Code:
     """Two numbers in any way; two texts or two bools for equality."""
     if type(op) not in COMPARISONS:
-        raise outside(op)
+        raise Refused(second, "`is` and chained `in` are outside the subset.", "Write == or !=; x in xs stands alone.")
     left, right = expression(first, scope), expression(second, scope)
     sign, level = COMPARISONS[type(op)]
     same = left.type == right.type and left.type in (STR, BOOL) and level == EQUAL

@@ -61,20 +61,11 @@ function sqrt(x) {
   return Math.sqrt(x);
 }
 
-// The place of xs[i]; negative i counts from the end.
-function place(xs, i) {
-  const at = i < 0 ? i + xs.length : i;
-  if (at < 0 || at >= xs.length) throw error("IndexError", "list index out of range");
-  return at;
-}
-
+// xs[i]; negative i counts from the end.
 function at(xs, i) {
-  return xs[place(xs, i)];
-}
-
-// xs[i] = value.
-function store(value, xs, i) {
-  xs[place(xs, i)] = value;
+  const place = i < 0 ? i + xs.length : i;
+  if (place < 0 || place >= xs.length) throw error("IndexError", "list index out of range");
+  return xs[place];
 }
 
 // The first of the smallest.
@@ -169,13 +160,10 @@ function collect(xs, keep, item) {
   return made;
 }
 
-// sorted(xs, key, reverse): stable; keys are lists of numbers, sign is -1 for reverse.
-function sorted(xs, key, sign) {
+// sorted(xs, key=...): by a number, stable.
+function sorted(xs, key) {
   const marked = xs.map((x, i) => ({ x: x, i: i, key: key(x) }));
-  marked.sort((a, b) => {
-    const n = a.key.findIndex((part, k) => part !== b.key[k]);
-    return n < 0 ? a.i - b.i : a.key[n] < b.key[n] ? -sign : sign;
-  });
+  marked.sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : a.i - b.i));
   return marked.map((mark) => mark.x);
 }
 

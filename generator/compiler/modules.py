@@ -11,7 +11,7 @@ from generator.compiler.types import ANY_WHOLE, BROKEN, INT, SCALARS, Code, Para
 ROOT = Path(__file__).resolve().parents[2]
 CALCULATORS = ROOT / "generator" / "calculators"
 PACKAGE = "generator.calculators."
-UNSAFE = re.compile("[\u2028\u2029\U00010000-\U0010ffff]|\\b__\\w+")
+UNSAFE = re.compile("[\u2028\u2029\U00010000-\U0010ffff]")
 Ranges = dict[str, Span]
 
 
@@ -47,7 +47,7 @@ def read(module: Module, trail: tuple[str, ...]) -> Module:
     for number, line in enumerate(module.text.split("\n"), 1):
         if found := UNSAFE.search(line):
             place = ast.Pass(lineno=number, col_offset=found.start())
-            module.refusals.append(Refused(place, f"{ascii(found[0])} means something else in JavaScript.", "Leave it out."))
+            module.refusals.append(Refused(place, f"The character {ascii(found[0])} is outside the subset.", "Leave it out."))
     for node in module.tree.body:
         try:
             read_top(node, module, trail)
@@ -88,8 +88,8 @@ def read_top(node: ast.stmt, module: Module, trail: tuple[str, ...]) -> None:
 
 def define(module: Module, node: ast.AST, name: str, what: Signature | Code) -> None:
     """Give a global name its meaning."""
-    if name in module.names:
-        raise Refused(node, f"`{name}` is defined twice.", "Choose another name.")
+    if name in module.names or name.startswith("__"):
+        raise Refused(node, f"`{name}` is defined twice, or starts with two underscores.", "Choose another name.")
     module.names[name] = what
 
 
@@ -128,6 +128,8 @@ def read_record(node: ast.ClassDef, module: Module) -> None:
 def parameter(name: str, node: ast.AnnAssign | ast.arg, value: ast.expr | None, module: Module, ranges: Ranges = {}) -> Parameter:
     """A parameter or field; its default is a literal, so that it means the same wherever the call stands."""
     type_ = read_type(node.annotation, node, module)
+    if name.startswith("__"):
+        raise Refused(node, f"`{name}` starts with two underscores.", "Choose another name.")
     if value and not isinstance(getattr(value, "operand", value), ast.Constant):
         raise Refused(value, "A default is a literal number, text, True or False.", "Give the value in each call.")
     default = expression(value, Scope({}), type_).text if value else ""

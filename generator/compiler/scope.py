@@ -29,7 +29,7 @@ EXPRESSIONS: dict[type, Emit] = {}
 
 def on(kind: type) -> Callable[[Emit], Emit]:
     """Register the function that turns this syntax node into JavaScript."""
-    return lambda emit: EXPRESSIONS.setdefault(kind, emit)
+    return lambda emit: EXPRESSIONS.update({kind: emit}) or emit
 
 
 INSTEAD = {

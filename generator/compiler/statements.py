@@ -34,9 +34,9 @@ def function(node: ast.FunctionDef, module: Module, comments: Comments) -> Lines
     body.stores = [part.id for part in ast.walk(node) if isinstance(part, ast.Name) and isinstance(part.ctx, ast.Store)] + list(local)
     for name in {assigned_name(part) for part in ast.walk(node)} - {"", *local}:
         find_home(name, node.body, body.homes)
-    names = ", ".join(code.text for code in local.values())
+    names, before = ", ".join(code.text for code in local.values()), len(module.refusals)
     lines = block(node.body, body)
-    if body.scope.assigned is not None:
+    if body.scope.assigned is not None and len(module.refusals) == before:
         module.refusals.append(Refused(node, f"`{node.name}` may end without a result.", "End every path with return or raise."))
     return [f"function {head.name}({names}) {{", *lines, "}"]
 
@@ -69,9 +69,10 @@ def block(statements: list[ast.stmt], body: Body) -> Lines:
     lines, scope = [], body.scope
     for node in statements:
         lines += pop_comments(body.comments, node.lineno if hasattr(node, "body") else node.end_lineno)
+        if scope.assigned is None:
+            body.module.refusals.append(Refused(node, "This is never reached.", "Take it out."))
+            break
         try:
-            if scope.assigned is None:
-                raise Refused(node, "This is never reached.", "Take it out.")
             if type(node) not in STATEMENTS:
                 raise outside(node)
             own = assigned_name(node)
@@ -80,7 +81,7 @@ def block(statements: list[ast.stmt], body: Body) -> Lines:
         except Refused as refused:
             body.module.refusals.append(refused)
             scope.locals = {**{name: Code("", BROKEN) for name in body.stores}, **scope.locals}
-            scope.assigned = None if isinstance(node, (ast.Return, ast.Raise)) else scope.assigned or set(scope.locals)
+            scope.assigned = scope.assigned or set(scope.locals)
     return ["  " + line for line in lines]
 
 
@@ -133,6 +134,8 @@ def append(node: ast.Expr, body: Body) -> Lines:
             if not xs.type.item or target.id not in body.scope.fresh:
                 raise Refused(node, "Only a list that this function made is changed.", "Copy it first, ys = xs[:], and return it.")
             return [f"{xs.text}.push({expression(item, body.scope, xs.type.item).text});"]
+    if not isinstance(node.value, ast.Call):
+        expression(node.value, body.scope)
     raise Refused(node, "Nothing keeps this value.", "Assign it, or take the line out; a list that has a name takes append.")
 
 

@@ -1,0 +1,40 @@
+"""The JavaScript engines that the tests run the shipped scripts in: V8 (mini-racer) and QuickJS-ng, unrelated to each other."""
+
+import json
+from collections.abc import Callable
+from pathlib import Path
+
+import quickjs
+from py_mini_racer import MiniRacer
+
+DRIVER = (Path(__file__).parent / "driver.js").read_text(encoding="utf-8")
+BATCH = 2_000
+Run = Callable[[str, str, str], str]
+
+
+def v8(script: str) -> Run:
+    """V8 with the script and the driver loaded: parity(module, function, batch)."""
+    engine = MiniRacer()
+    engine.eval(script)
+    engine.eval(DRIVER)
+    return lambda *given: engine.call("parity", *given)
+
+
+def quickjs_ng(script: str) -> Run:
+    """QuickJS-ng with the same."""
+    engine = quickjs.Context()
+    engine.eval(script)
+    engine.eval(DRIVER)
+    return engine.get("parity")
+
+
+ENGINES: dict[str, Callable[[str], Run]] = {"V8": v8, "QuickJS-ng": quickjs_ng}
+
+
+def answers(run: Run, module: str, function: str, cases: list[list]) -> list[str]:
+    """What the engine answers to each list of encoded arguments, in batches."""
+    found: list[str] = []
+    for start in range(0, len(cases), BATCH):
+        batch = json.dumps(cases[start : start + BATCH])
+        found += json.loads(run(module, function, batch))
+    return found

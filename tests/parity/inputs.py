@@ -1,0 +1,59 @@
+"""Seeded inputs of a calculator from what its facts and values allow: half ordinary, half at the edges of the declared ranges."""
+
+import math
+import random
+from typing import Any
+
+from generator.calculators.facts import Maybe
+from generator.reading.items import Fact, Value
+from generator.reading.rulebook import Rulebook
+from tests.parity.numbers import Maker, fields, signature
+
+
+def a_number(rng: random.Random, low: float, high: float, step: float, edge: bool) -> float:
+    """A number from low to high: on a step or anywhere; at the edge an end, its neighbour, a half, zero, a tie."""
+    anywhere = rng.uniform(low, high)
+    if not edge:
+        return min(high, max(low, round(anywhere / step) * step)) if rng.random() < 0.7 else anywhere
+    ends = [low, high, low + step, high - step, math.nextafter(low, high), math.nextafter(high, low)]
+    inner = [math.floor(anywhere) + 0.5, math.floor(anywhere * 8.0) / 8.0, float(round(anywhere)), 0.0, -0.0, 1.0, 100.0, 5e-324]
+    near = math.nextafter(math.floor(anywhere) + 0.5, rng.choice([low, high]))
+    return min(high, max(low, rng.choice([*ends, *inner, near, anywhere])))
+
+
+def of_fact(rng: random.Random, fact: Fact, wanted: Any, edge: bool) -> Any:
+    """A value of a fact as a calculator takes it: a number, a whole number (an ordinal, a day), yes or no, or left out."""
+    if wanted is Maybe:
+        left_out = rng.random() < 0.25
+        return Maybe(False, 0.0) if left_out else Maybe(True, float(of_fact(rng, fact, float, edge)))
+    if wanted is bool:
+        return rng.random() < 0.5
+    low, high = limits(fact)
+    x = a_number(rng, low, high, fact.step or 1.0, edge)
+    return int(x) if wanted is int else float(math.floor(x)) if fact.kind in ("choice", "whole", "date", "yes_no") else x
+
+
+def limits(fact: Fact) -> tuple[float, float]:
+    """The ends of what a fact may be; a date is a day from 1970 to 2069."""
+    if fact.kind == "choice":
+        return 0.0, float(max(len(fact.choices), 1) - 1)
+    return {"yes_no": (0.0, 1.0), "date": (0.0, 36_500.0)}.get(fact.kind, (fact.low, fact.high))
+
+
+def of_value(rng: random.Random, value: Value, edge: bool) -> float:
+    """A number for a rule value: the followed one in half of the cases, else any that is allowed."""
+    if rng.random() < 0.5:
+        return value.number
+    return a_number(rng, value.low, value.high, (value.high - value.low) / 100 or 1.0, edge)
+
+
+def a_case(rng: random.Random, function: Any, rulebook: Rulebook, edge: bool) -> list:
+    """The arguments of a calculator: its inputs and its values."""
+    (inputs, values), _ = signature(function)
+    known = rulebook.facts
+    asked = {
+        name: of_fact(rng, known[name], wanted, edge) if name in known else Maker(rng, endless=False).value(wanted, edge)
+        for name, wanted in fields(inputs).items()
+    }
+    used = {name: of_value(rng, rulebook.values[name], edge) for name in fields(values)}
+    return [inputs(**asked), values(**used)]
