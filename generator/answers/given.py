@@ -59,7 +59,8 @@ def given(rulebook: Rulebook, asked: list[str], inputs: dict[str, Any]) -> Given
 def _take(spec: FactSpec, raw: Any, facts: Facts, texts: dict[str, str]) -> None:
     """Puts one value where it belongs. Raises BadValue."""
     if spec.kind == "text":
-        texts[spec.id] = to_text(raw)
+        if raw != UNKNOWN_WORD:
+            texts[spec.id] = to_text(raw)
         return
     index = facts.ids.index(spec.id)
     if raw == UNKNOWN_WORD:

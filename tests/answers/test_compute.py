@@ -110,6 +110,11 @@ def test_every_block_has_a_plan_that_words_all_it_says(rulebook):
         json.dumps(found, allow_nan=False)
 
 
+def test_a_name_that_is_unknown_is_no_name(rulebook):
+    """`unknown` means asked and not known for every fact, texts included."""
+    assert plan(rulebook, {"block_name": "unknown"})["texts"] == {}
+
+
 def says(data):
     """Every Say in plain data."""
     if isinstance(data, dict):
