@@ -26,13 +26,13 @@ def main(words):
     lock = arguments.LOCKS.get(options.command, "guide.lock")
     try:
         python = environment.prepare(environment.ROOT, lock) if lock else sys.executable
+        return environment.hand_over([python, "-m", "generator.cli"] + words)
     except telling.Stop as stop:
         telling.say("error: %s" % stop)
         return stop.status
     except KeyboardInterrupt:
         telling.say("Stopped. The set-up starts afresh the next time.")
         return 130
-    return environment.hand_over([python, "-m", "generator.cli"] + words)
 
 
 if __name__ == "__main__":

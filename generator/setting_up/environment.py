@@ -44,23 +44,24 @@ def python_of(root):
 
 
 def stamp_of(root, lock):
-    """The path of the stamp for lock: its name changes when the lock or pyproject.toml does."""
+    """The path of the stamp for lock: its name changes when the lock or pyproject.toml does. Stops without either."""
     digest = hashlib.sha256()
     for name in (lock, "pyproject.toml"):
-        with open(os.path.join(root, name), "rb") as content:
-            digest.update(content.read())
+        try:
+            with open(os.path.join(root, name), "rb") as content:
+                digest.update(content.read())
+        except IOError:
+            raise telling.Stop("%s cannot be read. Bring it back: `git checkout %s`." % (name, name))
     return os.path.join(root, ".venv", "ready-%s-%s" % (lock.split(".")[0], digest.hexdigest()[:16]))
 
 
 def is_ready(root, lock):
     """Whether the environment is whole, made from this lock, and made where it now stands."""
-    if not os.path.exists(python_of(root)):
+    path = stamp_of(root, lock)
+    if not os.path.exists(python_of(root)) or not os.path.exists(path):
         return False
-    try:
-        with open(stamp_of(root, lock)) as stamp:
-            return stamp.read() == root
-    except IOError:
-        return False
+    with open(path) as stamp:
+        return stamp.read() == root
 
 
 def mark_ready(root, lock):
@@ -73,12 +74,16 @@ def mark_ready(root, lock):
 def hand_over(command):
     """Become command (a list of strings): nothing of this process is left to wait or to be stopped separately.
 
-    Where the system cannot do that (Windows), run it to its end and return its exit status.
+    Where the system cannot do that (Windows), run it to its end and return its exit status. Raises telling.Stop when
+    the program cannot be started, as after a move to another kind of machine.
     """
-    if os.name != "nt":
-        os.execv(command[0], command)
     try:
+        if os.name != "nt":
+            os.execv(command[0], command)
         return subprocess.call(command)
+    except OSError as fault:
+        line = "%s cannot be started (%s). Remove the folder .venv, then run the same command again."
+        raise telling.Stop(line % (command[0], fault.strerror))
     except KeyboardInterrupt:
         return 130
 
@@ -90,13 +95,13 @@ def _set_up(root, lock):
     """
     folder = os.path.join(root, ".venv")
     afresh = not is_ready(root, "guide.lock")
-    if afresh:
-        if os.path.lexists(folder):
-            telling.say("The environment in .venv is half-made or out of date: removing it and making it anew.")
-            _remove(folder)
-        telling.say("Setting up the guide's own environment in .venv (once, about half a minute).")
-        _make(folder)
+    if afresh and os.path.lexists(folder):
+        telling.say("The environment in .venv is half-made or out of date: removing it and making it anew.")
+        _remove(folder)
     try:
+        if afresh:
+            telling.say("Setting up the guide's own environment in .venv (once, about half a minute).")
+            _make(folder)
         packages.install(python_of(root), root, lock)
     except BaseException:
         if afresh:
@@ -123,7 +128,6 @@ def _make(folder):
         )
     status, lines = telling.run(command, lambda lines: "making it")
     if status:
-        _remove(folder)
         raise telling.Stop(
             "The environment in .venv could not be made (%s). Mend that, then run the same command again."
             % telling.last_line(lines)

@@ -2,6 +2,7 @@
 
 import fcntl
 import os
+import signal
 import sys
 
 NO_NETWORK = {
@@ -92,3 +93,29 @@ def test_a_set_up_waits_for_another_one(copy, no_way):
     assert not copy.environment.exists()
     os.close(held)
     assert "cannot make virtual environments" in waiting.communicate()[1]
+
+
+def test_a_missing_lock_is_said(copy):
+    """With the command that brings it back."""
+    (copy.folder / "guide.lock").unlink()
+    assert error_of(copy.start("check")) == "error: guide.lock cannot be read. Bring it back: `git checkout guide.lock`."
+
+
+def test_a_python_that_cannot_be_started_is_said(whole):
+    """As when the folder came from another kind of machine."""
+    (whole.environment / "bin/python").chmod(0o644)
+    line = error_of(whole.start("check"))
+    assert "cannot be started (Permission denied). Remove the folder .venv" in line
+
+
+def test_a_set_up_that_is_broken_off_leaves_nothing(copy, no_way, program):
+    """Ctrl+C is no traceback; the next start begins afresh."""
+    path = program("uv", '/bin/mkdir -p "$6"; echo begun >&2; exec /bin/sleep 60')
+    started = copy.begin("check", **{**no_way, "PATH": str(path)})
+    while not copy.environment.exists():
+        assert started.poll() is None
+    started.send_signal(signal.SIGINT)
+    told = started.communicate()[1]
+    assert started.returncode == 130
+    assert told.endswith("Stopped. The set-up starts afresh the next time.\n") and "Traceback" not in told
+    assert not copy.environment.exists()
