@@ -3,19 +3,21 @@
 from dataclasses import dataclass
 
 from generator.calculators.cane_path import nodes_on, path_to_right
+from generator.calculators.drawing_shapes import length_mm
 from generator.calculators.spur_layout import one_more
 
 
 @dataclass(frozen=True)
 class CanePlace:
     """Canes of one vine, the nodes on all of them, the wire that each has (mm), the nodes that fit on one, the nodes that found
-    no place, and the mm that each cane's wire is too short (0 when it is the cane and not the wire that ends)."""
+    no place, the mm that the shortest cane leaves bare, and the mm that each cane's wire is too short (0 when it is the cane and not the wire that ends)."""
 
     canes: int
     cane_nodes: int
     wire_mm: int
     fit: int
     short_nodes: int
+    bare_mm: int
     wire_short_mm: int
 
 
@@ -54,7 +56,8 @@ def try_canes(
     lacks = 0
     if longest > on_wire:
         lacks = (longest - on_wire) * internode_mm
-    return CanePlace(canes, laid, wire, fit, wanted - laid, lacks)
+    bare = max(0, round(length_mm(path)) - laid // canes * internode_mm)
+    return CanePlace(canes, laid, wire, fit, wanted - laid, bare, lacks)
 
 
 def canes_of(placed: CanePlace) -> list[int]:

@@ -50,9 +50,13 @@ def spur_notes(nodes: int, positions: int, assumed: bool, spurs: list[int], cane
     return notes
 
 
-def cane_notes(nodes: int, laid: int, curtains: int, wanted: Maybe, nodes_per_cane_most: float, placed: CanePlace) -> list[Say]:
-    """What does not fit, a second wire, and nodes that are more than planned."""
+def cane_notes(
+    nodes: int, laid: int, curtains: int, wanted: Maybe, nodes_per_cane_most: float, internode_mm: int, placed: CanePlace
+) -> list[Say]:
+    """What does not fit, bare wire, a second wire, and nodes that are more than planned."""
     notes: list[Say] = []
+    if placed.bare_mm >= 2 * internode_mm:
+        notes.append(Say("vine_layout.wire_bare", [float(placed.bare_mm)], []))
     if placed.short_nodes > 0 and placed.wire_short_mm > 0:
         numbers = [float(placed.short_nodes), float(placed.wire_short_mm), float(placed.canes)]
         notes.append(Say("vine_layout.wire_too_short", numbers, []))

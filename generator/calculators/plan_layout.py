@@ -124,7 +124,7 @@ def lay_out(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part:
     if layout.positions_assumed:
         needs = ["live_spur_positions_per_vine"]
     rests_on = rests_of(earlier, SYSTEM) + rests_of(earlier, NODES)
-    for fact in known_of(facts, LAYOUT_FACTS + MEASURED + ["canes_wanted_per_vine"]):
+    for fact in known_of(facts, LAYOUT_FACTS + MEASURED + ["canes_wanted_per_vine", "good_canes_per_vine"]):
         if fact not in rests_on:
             rests_on = rests_on + [fact]
     return Part(
@@ -170,6 +170,9 @@ def notes_of(facts: Facts, values: BlockPlanValues, earlier: list[Part], layout:
     planned = found(earlier, "nodes").number
     if float(layout.nodes) != planned:
         notes = notes + [Say("plan.crop_as_laid", [float(layout.nodes), crop_of(facts, values, earlier, float(layout.nodes)).t_per_ha], [])]
+    good = maybe(facts, "good_canes_per_vine")
+    if good.ok and good.number < float(len(layout.canes)):
+        notes = notes + [Say("plan.too_few_good_canes", [float(len(layout.canes)), good.number], [])]
     if layout.rise_mm < 0 and len(layout.renewals) > 0:
         notes = notes + [Say("plan.head_above_wire", [-number(facts, "head_below_wire_cm")], [])]
     if known(facts, "arm_length_m") and mm(number(facts, "arm_length_m")) > mm(number(facts, "vine_spacing_m")):

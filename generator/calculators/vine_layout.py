@@ -129,7 +129,7 @@ def lay_canes(inputs: VineLayoutInputs, values: VineLayoutValues) -> VineLayoutR
         positions_assumed=False,
         headline=Say("vine_layout.headline_cane", [float(placed.canes), float(max(canes)), float(renewal), float(laid)], []),
         working=working,
-        notes=cane_notes(inputs.nodes, laid, inputs.curtains, inputs.canes_wanted_per_vine, values.nodes_per_cane_most, placed),
+        notes=cane_notes(inputs.nodes, laid, inputs.curtains, inputs.canes_wanted_per_vine, values.nodes_per_cane_most, internode, placed),
     )
 
 
