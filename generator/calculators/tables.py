@@ -61,7 +61,7 @@ class Outcome:
     says: str
     word: str
     sums: list[Span]
-    layout: str = ""
+    layout: str
 
 
 @dataclass(frozen=True)
