@@ -49,15 +49,15 @@ def call_known(node: ast.Call, known: Signature, scope: Scope) -> Code:
     hint = f"Write {known.name}({', '.join(f'{part.name}: {part.type}' for part in known.parameters)}), in this order."
     parts = []
     for parameter in known.parameters:
-        if given and given[0][0] in ("", parameter.name):
-            value = expression(given.pop(0)[1], scope, parameter.type)
-            if value.type == INT and not parameter.span[0] <= value.span[0] <= value.span[1] <= parameter.span[1]:
-                raise Refused(node, f"`{parameter.name}` may leave its range.", "Give it a number that is sure to be in range.")
-            parts.append(value.text)
-        elif parameter.default:
+        if not given or given[0][0] not in ("", parameter.name):
+            if not parameter.default:
+                raise Refused(node, f"`{parameter.name}` is missing here.", hint)
             parts.append(parameter.default)
-        else:
-            raise Refused(node, f"`{parameter.name}` is missing here.", hint)
+            continue
+        value = expression(given.pop(0)[1], scope, parameter.type)
+        if not parameter.span[0] <= value.span[0] <= value.span[1] <= parameter.span[1]:
+            raise Refused(node, f"`{parameter.name}` may leave its range.", "Give it a number that is sure to be in range.")
+        parts.append(value.text)
     if given:
         raise Refused(node, f"`{known.name}` does not take `{given[0][0] or ast.unparse(given[0][1])}` here.", hint)
     return Code(f"{known.name}({', '.join(parts)})", known.result)

@@ -49,11 +49,7 @@ def name(node: ast.Name, scope: Scope, wanted: Type | None) -> Code:
 
 @on(ast.Attribute)
 def field(node: ast.Attribute, scope: Scope, wanted: Type | None) -> Code:
-    """record.field, math.pi."""
-    if ast.unparse(node) == "math.pi" and "math" not in scope.locals:
-        return Code("Math.PI", FLOAT)
-    if isinstance(node.value, ast.Name) and node.value.id == "math":
-        raise Refused(node, f"`math.{node.attr}` is outside the subset.", "Write math.pi; functions are called.")
+    """record.field."""
     record = expression(node.value, scope)
     for part in record.type.fields:
         if part.name == node.attr:

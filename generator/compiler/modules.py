@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from generator.compiler.scope import Scope, expression, outside
-from generator.compiler.types import ANY_WHOLE, BROKEN, INT, SCALARS, Code, Parameter, Refused, Signature, Span, Type, js_name
+from generator.compiler.types import ANY_WHOLE, BROKEN, SCALARS, Code, Parameter, Refused, Signature, Span, Type, js_name
 
 ROOT = Path(__file__).resolve().parents[2]
 CALCULATORS = ROOT / "generator" / "calculators"
@@ -53,16 +53,17 @@ def read(module: Module, trail: tuple[str, ...]) -> Module:
             read_top(node, module, trail)
         except Refused as refused:
             module.refusals.append(refused)
-            parts = [node.name] if isinstance(node, (ast.ClassDef, ast.FunctionDef)) else [getattr(getattr(node, "target", None), "id", "")]
-            parts += [alias.name for alias in getattr(node, "names", [])]
-            module.names.update({name: Code("", BROKEN) for name in parts if name not in module.names})
+            names = [getattr(node, "name", ""), getattr(getattr(node, "target", node), "id", ""), *(part.name for part in getattr(node, "names", []))]
+            module.names = {**{name: Code("", BROKEN) for name in names}, **module.names}
     return module
 
 
 def read_top(node: ast.stmt, module: Module, trail: tuple[str, ...]) -> None:
     """Take in one statement of the top level."""
     match node:
-        case ast.Expr(value=ast.Constant(value=str())) | ast.Import(names=[ast.alias(name="math", asname=None)]):
+        case ast.Expr() if is_docstring(node):
+            pass
+        case ast.Import(names=[ast.alias(name="math", asname=None)]):
             pass
         case ast.ImportFrom():
             read_import(node, module, trail)
@@ -71,25 +72,31 @@ def read_top(node: ast.stmt, module: Module, trail: tuple[str, ...]) -> None:
             define(module, node, name, Code(js_name(name), code.type, span=code.span))
             module.constants[name] = code.text
         case ast.ClassDef(bases=[], decorator_list=[decorator]) if ast.unparse(decorator) == "dataclass(frozen=True)":
-            read_record(node, module)
-        case ast.FunctionDef(decorator_list=[], args=ast.arguments(posonlyargs=[], vararg=None, kwonlyargs=[], kwarg=None) as given):
-            defaults = [None] * (len(given.args) - len(given.defaults)) + given.defaults
-            head = tuple(parameter(part.arg, part, value, module) for part, value in zip(given.args, defaults))
-            define(module, node, node.name, Signature(js_name(node.name), head, read_type(node.returns, node, module)))
+            ranges = module.ranges if node.name.endswith("Inputs") else {}
+            fields = tuple(parameter(part, module, ranges) for part in node.body if not is_docstring(part))
+            define(module, node, node.name, Signature(js_name(node.name), fields, Type(node.name, None, module.name, fields)))
         case ast.ClassDef():
             raise Refused(node, f"`{node.name}` is not a plain frozen dataclass.", "Write @dataclass(frozen=True) above class Name:.")
+        case ast.FunctionDef(decorator_list=[], args=ast.arguments([], given, None, [], [], None, [])):
+            head = tuple(parameter(part, module, {}) for part in given)
+            define(module, node, node.name, Signature(js_name(node.name), head, read_type(node.returns, node, module)))
         case ast.FunctionDef():
-            raise Refused(node, f"`{node.name}` is not a plain function.", "Write def name(a: float, b: int) -> float: without decorators.")
+            raise Refused(node, f"`{node.name}` is not a plain function.", "Write def name(a: float, b: int) -> float: without defaults.")
         case ast.Assign():
             raise Refused(node, "A constant has a type.", f"Write {ast.unparse(node.targets[0])}: float = ... (or its type).")
         case _:
             raise outside(node)
 
 
+def is_docstring(node: ast.stmt) -> bool:
+    """True for a text that stands alone."""
+    return isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant) and isinstance(node.value.value, str)
+
+
 def define(module: Module, node: ast.AST, name: str, what: Signature | Code) -> None:
     """Give a global name its meaning."""
-    if name in module.names or name.startswith("__"):
-        raise Refused(node, f"`{name}` is defined twice, or starts with two underscores.", "Choose another name.")
+    if name in module.names:
+        raise Refused(node, f"`{name}` is defined twice.", "Choose another name.")
     module.names[name] = what
 
 
@@ -110,30 +117,15 @@ def read_import(node: ast.ImportFrom, module: Module, trail: tuple[str, ...]) ->
         module.imports[alias.name] = other
 
 
-def read_record(node: ast.ClassDef, module: Module) -> None:
-    """A frozen dataclass: annotated fields, perhaps with defaults."""
-    fields = []
-    for part in node.body:
-        match part:
-            case ast.Pass() | ast.Expr(value=ast.Constant(value=str())):
-                pass
-            case ast.AnnAssign(target=ast.Name(id=name)):
-                fields.append(parameter(name, part, part.value, module, module.ranges if node.name.endswith("Inputs") else {}))
-            case _:
-                raise Refused(part, "A record has annotated fields and nothing else.", "Write name: type; make a method a function.")
-    record = Type(node.name, None, module.name, tuple(fields))
-    define(module, node, node.name, Signature(js_name(node.name), record.fields, record))
-
-
-def parameter(name: str, node: ast.AnnAssign | ast.arg, value: ast.expr | None, module: Module, ranges: Ranges = {}) -> Parameter:
-    """A parameter or field; its default is a literal, so that it means the same wherever the call stands."""
-    type_ = read_type(node.annotation, node, module)
-    if name.startswith("__"):
-        raise Refused(node, f"`{name}` starts with two underscores.", "Choose another name.")
-    if value and not isinstance(getattr(value, "operand", value), ast.Constant):
-        raise Refused(value, "A default is a literal number, text, True or False.", "Give the value in each call.")
-    default = expression(value, Scope({}), type_).text if value else ""
-    return Parameter(name, type_, default, ranges.get(name, ANY_WHOLE) if type_ == INT else ANY_WHOLE)
+def parameter(node: ast.stmt | ast.arg, module: Module, ranges: Ranges) -> Parameter:
+    """A parameter of a function, or a field of a record, which may have a literal as default."""
+    value = getattr(node, "value", None)
+    match node:
+        case ast.arg(arg=name) | ast.AnnAssign(target=ast.Name(id=name)) if not name.startswith("__"):
+            type_ = read_type(node.annotation, node, module)
+            default = expression(value, Scope({}), type_).text if value else ""
+            return Parameter(name, type_, ranges.get(name, ANY_WHOLE), default)
+    raise Refused(node, "A record has annotated fields and nothing else.", "Write name: type; make a method a function.")
 
 
 def read_type(node: ast.expr | None, owner: ast.AST, module: Module) -> Type:

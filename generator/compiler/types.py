@@ -34,12 +34,12 @@ class Type:
 
 @dataclass(frozen=True)
 class Parameter:
-    """A parameter of a function or field of a record. default is JavaScript, empty when there is none; span is of an int."""
+    """A parameter of a function or field of a record; span is that of an int; default is JavaScript, empty when there is none."""
 
     name: str
     type: Type
-    default: str = ""
     span: Span = ANY_WHOLE
+    default: str = ""
 
 
 @dataclass(frozen=True)

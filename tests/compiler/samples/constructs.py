@@ -110,7 +110,7 @@ def sign_of_rounding(x: float, y: float) -> float:
 
 
 def root(x: float) -> float:
-    return math.sqrt(x) + math.pi
+    return math.sqrt(x)
 
 
 def sizes(x: float, n: int) -> list[float]:
@@ -190,7 +190,7 @@ def joined(xs: list[float], ys: list[float], n: int) -> list[float]:
 
 def doubled(xs: list[list[int]]) -> list[list[int]]:
     """Joining lists of lists goes one level deep."""
-    return xs + [[1], []] + xs[1:]
+    return xs + [[1], [-1]] + xs[1:]
 
 
 def mapped(xs: list[float]) -> list[float]:
@@ -372,7 +372,7 @@ def first_error(xs: list[int], i: int, a: float) -> float:
 
 
 def arguments_in_order(xs: list[int], a: float) -> Point:
-    return Point(x=1.0 / a, count=xs[1])
+    return Point(x=1.0 / a, count=xs[1], name="b", seen=True)
 
 
 def natural(x: float) -> list[float]:
