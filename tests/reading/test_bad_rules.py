@@ -23,11 +23,12 @@ def told(case: Path, workspace: Path) -> str:
     rules = shutil.copytree(GOOD, workspace / "rules")
     if (case / "rules").is_dir():
         shutil.copytree(case / "rules", rules, dirs_exist_ok=True)
-    if not (case / "rules" / "ids.yml").exists():
-        add_missing(rules, "2026-11-25")
-    edition = case / "edition"
-    book, problems = read_rulebook(rules, edition if edition.is_dir() else None)
+    edition = case / "edition" if (case / "edition").is_dir() else None
+    book, problems = read_rulebook(rules, edition)
     if not problems:
+        if not (rules / "ids.yml").exists():
+            add_missing(rules, "2026-11-25")
+            book, _ = read_rulebook(rules, edition)
         problems = sorted(set(check_rulebook(book)))
     return "".join(f"{problem}\n" for problem in problems)
 
