@@ -8,8 +8,8 @@ from generator.calculators.tables import NO_OUTCOME, Column, Decided, Table, dec
 def ask_next(tables: list[Table], facts: Facts, decided: list[Decided], table: str) -> str:
     """The unknown base fact that leaves the fewest outcomes of the table on average; "" when there is none to ask.
 
-    Ties go to the fact the table names first; what was asked already and is not known comes after what was not asked yet. A
-    derived fact passes the question on to its own table.
+    A fact that alone leaves no outcome out comes last; then what was asked already and is not known comes after what was not
+    asked yet; ties go to the fact the table names first. A derived fact passes the question on to its own table.
     """
     name = table
     for _ in range(len(tables)):
@@ -27,18 +27,23 @@ def _best_column(table: Table, facts: Facts, decided: list[Decided]) -> int:
     """The place of the open column with the smallest mean number of outcomes over its points; -1 when none is open."""
     points = candidates(table, facts, decided)
     alive = [row for row in table.rows if ruled_out_by(row, points) == NO_OUTCOME]
+    now = _outcomes_left(table, points)
     best = NO_OUTCOME
     smallest = 0.0
     fresh = False
+    telling = False
     for c, column in enumerate(table.columns):
         matters = any(cell_on(row, c) != NO_OUTCOME for row in alive)
         if matters and _is_open(column, facts, decided):
             mean = _mean_left(table, points, c)
+            tells = mean < now
             new = _not_asked_yet(column, facts, decided)
-            if best == NO_OUTCOME or (new and not fresh) or (new == fresh and mean < smallest):
+            equal = tells == telling and new == fresh
+            if best == NO_OUTCOME or (tells and not telling) or (tells == telling and new and not fresh) or (equal and mean < smallest):
                 best = c
                 smallest = mean
                 fresh = new
+                telling = tells
     return best
 
 
@@ -48,10 +53,14 @@ def _mean_left(table: Table, points: list[list[float]], column: int) -> float:
         return 0.0
     left = 0
     for point in points[column]:
-        fixed = points[:column] + [[point]] + points[column + 1 :]
-        outcomes = [outcome_of(table, rows) for rows in row_sets(table, fixed)]
-        left += len([k for k in range(NO_OUTCOME, len(table.outcomes)) if k in outcomes])
+        left += _outcomes_left(table, points[:column] + [[point]] + points[column + 1 :])
     return left / len(points[column])
+
+
+def _outcomes_left(table: Table, points: list[list[float]]) -> int:
+    """How many different outcomes (a gap counts as one) are possible."""
+    outcomes = [outcome_of(table, rows) for rows in row_sets(table, points)]
+    return len([k for k in range(NO_OUTCOME, len(table.outcomes)) if k in outcomes])
 
 
 def _is_open(column: Column, facts: Facts, earlier: list[Decided]) -> bool:

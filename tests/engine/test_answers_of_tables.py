@@ -71,6 +71,14 @@ def test_an_open_answer_names_the_fact_to_find_out():
     assert found.headline == Say("answers.unsettled", [], ["fact.alpha"])
 
 
+def test_a_fact_that_settles_nothing_is_asked_last():
+    """Asked in vain, a fact that would settle it still comes before one that was not asked and changes no outcome."""
+    rows = [made.row("S1", [is_(GAMMA, 1)], "o1"), made.row("S2", [over(ALPHA, 3.0)], "o0"), made.row("S3", [], "o0")]
+    book = made.rulebook(BOOK.facts, {"shadow": made.decision("shadow", "first_row", ["alpha", "gamma"], rows, 2)})
+    asked = Facts(["alpha", "beta", "gamma"], [0.0] * 3, [NOT_ASKED, NOT_ASKED, UNKNOWN])
+    assert answer(tables_for(book, "shadow"), SPECS, asked, "shadow").ask_next == "gamma"
+
+
 def test_what_would_change_it_really_flips():
     """Of a number the nearest value on its step, of a choice the choice: just under 3 is 2.5 with a step of a half."""
     found = would_change(TABLES, SPECS, facts(4.0, 2.0), candidates_for(BOOK, "top"), "top")
