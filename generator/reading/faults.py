@@ -39,13 +39,8 @@ def worded(document: Document, schema: dict, fault: Fault) -> list[Problem]:
     problems = []
     for place, said, step in _say(document, schema, fault, nouns):
         crumbs, field = _crumbs(document, place, nouns)
-        subject = (
-            f"{crumbs}: `{field}`"
-            if crumbs and field
-            else f"`{field}`"
-            if field
-            else crumbs or f"This {CALLED.get(document.kind, document.kind)}"
-        )
+        owner = crumbs or ("" if field else f"This {CALLED.get(document.kind, document.kind)}")
+        subject = ": ".join(filter(None, (owner, field and f"`{field}`")))
         problems.append(document.problem(place, f"{subject[0].upper()}{subject[1:]} {said}.", step))
     return problems
 
