@@ -64,6 +64,8 @@ def node_number(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> P
         return waiting(NODES, NODES, facts, asked, Say("plan.barren", [], []))
     if room_known and room_fault(facts):
         return waiting(NODES, NODES, facts, asked, Say("plan.room_fault", [], []))
+    if room_known and room_view(facts, earlier).nodes_high < 1:
+        return waiting(NODES, NODES, facts, asked, Say("plan.no_room", [], []))
     if fruit_known and room_known:
         return reconciled(facts, earlier, fruit_view(facts, values, earlier), room_view(facts, earlier))
     needs = missing(facts, asked)

@@ -64,6 +64,12 @@ def test_a_small_crop_wish_does_not_prune_harder(rulebook):
     assert part(found, "node_number")["lines"][0]["id"] == "plan.keep_and_thin"
 
 
+def test_a_canopy_filled_by_other_shoots_has_no_node_number(rulebook):
+    """60 other shoots on 1.5 m leave no room: no number is made up."""
+    found = made(rulebook, noncount_shoots_kept=60)
+    assert part(found, "node_number")["headline"]["id"] == "plan.no_room" and not found["settled"]
+
+
 def test_the_view_not_taken_is_named(rulebook):
     """Capacity is not asked yet, and the plan says so."""
     assert "plan.capacity_not_taken" in notes(made(rulebook), "node_number")
