@@ -67,7 +67,7 @@ def of_calculator(rulebook: Rulebook, form: CalculatorForm) -> list[Group]:
 
 
 def of_plan(rulebook: Rulebook) -> list[Group]:
-    """The facts that the stages ask, in the order of a walk through the block."""
+    """The facts that each stage asks, in the order of a walk through the block."""
     groups = []
     for stage in rulebook.stages.values():
         facts = [rulebook.facts[name] for name in stage.asks if name in rulebook.facts]

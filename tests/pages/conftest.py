@@ -20,7 +20,7 @@ KINDS = {
     "calculator": "c/yield_forecast.html",
     "fact": "f/climate.html",
     "value": "v/tip_gap_m.html",
-    "source": "src/skinkis_2010.html",
+    "source": "src/skinkis_undated.html",
     "term": "t/spur.html",
     "plan": "plan.html",
     "facts": "facts.html",

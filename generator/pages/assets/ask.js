@@ -88,7 +88,7 @@ Guide.page.ask = (function () {
   function all() {
     const made = [];
     data.groups.forEach((group) => {
-      if (group.title) { made.push(el("h3", {}, [group.title])); }
+      if (group.title) { made.push(el("h2", {}, [group.title])); }
       group.questions.forEach((question) => { made.push(one(question)); });
     });
     return made;

@@ -17,7 +17,7 @@ Guide.page.decision = function () {
     if (answer.settled) {
       window.setTimeout(() => {
         const found = Guide.changes.would_change(data.tables, specs, all.facts, data.candidates, data.name);
-        page.fill(later, [page.el("h3", {}, ["What would change it"]), page.show.changes(found)]);
+        page.fill(later, [page.el("h2", {}, ["What would change it"]), page.show.changes(found)]);
       }, 0);
     }
   });

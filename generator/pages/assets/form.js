@@ -38,9 +38,10 @@ Guide.page.form = (function () {
 
   // A field's reading: {text (as links write it), number, status, fault (a sentence, or "")}.
   function read(spec, word) {
+    const empty = { text: "", number: 0, status: F.NOT_ASKED, fault: "" };
+    if (!holder(spec.id)) { return empty; }
     const text = typed(spec.id);
     const status = Number(holder(spec.id).getAttribute("data-status")) || F.ENTERED;
-    const empty = { text: "", number: 0, status: F.NOT_ASKED, fault: "" };
     if (text === "") { return empty; }
     if (spec.kind === "text" && text !== border.UNKNOWN) { return { text: text, number: 0, status: status, fault: "" }; }
     let written = text;
@@ -70,6 +71,7 @@ Guide.page.form = (function () {
   }
 
   // All fields at once: {readings: {id: reading}, facts: Facts of those that are numbers, texts: {id: text}, faults: [ids]}.
+  // A fact that the form does not ask counts as not asked.
   function readAll(specs, word) {
     const all = { readings: {}, facts: null, texts: {}, faults: [] };
     const numeric = specs.filter((spec) => spec.kind !== "text");

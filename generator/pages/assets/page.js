@@ -8,15 +8,16 @@ Guide.page.open = function (answer) {
   data.catalogue.words = data.catalogue.words.concat(specs.map((one) => ({ id: one.word, text: one.label })));
   const form = document.getElementById("form");
   page.fill(document.getElementById("questions"), page.ask.all());
+  const asked = specs.filter((one) => page.form.holder(one.id) !== null);
   const kept = document.getElementById("kept");
   const told = document.getElementById("link-told");
   const state = { fromLink: false, shown: false };
 
-  function spec(id) { return specs.filter((one) => one.id === id)[0]; }
+  function spec(id) { return asked.filter((one) => one.id === id)[0]; }
   function label(id) { return "“" + spec(id).label + "”"; }
 
   function fillAll(texts) {
-    specs.forEach((one) => {
+    asked.forEach((one) => {
       const given = texts[one.id] || { text: "", status: F.ENTERED };
       page.form.put(one, given.text, given.status);
       page.form.tell(one.id, "");
@@ -57,10 +58,10 @@ Guide.page.open = function (answer) {
     if (state.fromLink) { return; }
     const all = page.form.readAll(specs, page.show.word).readings;
     const facts = {};
-    specs.forEach((one) => {
+    asked.forEach((one) => {
       if (all[one.id].text !== "") { facts[one.id] = { text: all[one.id].text, status: all[one.id].status }; }
     });
-    tellKept(page.store.save(data.edition.id, data.rules, specs, facts));
+    tellKept(page.store.save(data.edition.id, data.rules, asked, facts));
   }
 
   function tellKept(why) {
@@ -74,13 +75,13 @@ Guide.page.open = function (answer) {
 
   // The fragment that reproduces the form; what ends with the day stays out.
   function fragment(readings) {
-    const given = specs.filter((one) => one.lifetime !== "today" && readings[one.id].text !== "")
+    const given = asked.filter((one) => one.lifetime !== "today" && readings[one.id].text !== "")
       .map((one) => [one.id, readings[one.id].text]);
     return page.link.make(data.edition.id, data.rules, given);
   }
 
   function showErrors(faults) {
-    specs.forEach((one) => { page.form.tell(one.id, faults[one.id] || ""); });
+    asked.forEach((one) => { page.form.tell(one.id, faults[one.id] || ""); });
   }
 
   // Reads the form and answers; on the reader's own wish errors are told and the focus goes where it is needed.

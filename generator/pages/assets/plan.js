@@ -33,13 +33,13 @@ Guide.page.plan = function () {
 
   function rests(part, facts) {
     const lines = part.rests_on.map((id) => show.rest(Guide.answer.rest(specs, facts, id)));
-    return lines.length ? [el("h4", {}, ["What it rests on"]), show.list("ul", lines)] : [];
+    return lines.length ? [el("h3", {}, ["What it rests on"]), show.list("ul", lines)] : [];
   }
 
   function one(part, before, facts) {
     const stage = data.stages[part.stage];
     const heading = before && before.stage === part.stage ? null
-      : el("h3", {}, [stage.number + ". ", el("a", { href: "s/" + part.stage + ".html" }, [stage.title])]);
+      : el("h2", {}, [stage.number + ". ", el("a", { href: "s/" + part.stage + ".html" }, [stage.title])]);
     const working = part.lines.map(show.word);
     return el("div", { "class": "part" }, [
       heading,
@@ -86,7 +86,7 @@ Guide.page.plan = function () {
       page.drawing.figure(plan.drawing, show.word)
     ].concat(plan.parts.map((part, place) => one(part, plan.parts[place - 1], all.facts)), [
       assumed(plan),
-      show.part("Take care", show.cautions()),
+      show.care(),
       show.part("Keep or send it", show.link(fragment)),
       show.version()
     ]));

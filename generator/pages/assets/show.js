@@ -6,7 +6,7 @@ Guide.page.show = (function () {
 
   function word(say) { return Guide.wording.worded(data.catalogue, say, "si"); }
   function list(tag, items) { return el(tag, {}, items.map((item) => el("li", {}, [].concat(item)))); }
-  function part(title, children) { return children.length ? el("section", {}, [el("h3", {}, [title])].concat(children)) : null; }
+  function part(title, children) { return children.length ? el("section", {}, [el("h2", {}, [title])].concat(children)) : null; }
   function standing(id) { return el("span", { "class": "standing standing-" + id }, [data.standings[id]]); }
 
   // Copies of what stands under an id elsewhere on the page; nothing when it does not.
@@ -31,13 +31,13 @@ Guide.page.show = (function () {
     return one.status === "assumed" ? [el("span", { "class": "assumed" }, [text])] : [text];
   }
 
-  // The cautions of the page, once more where the answer is.
-  function cautions() {
-    return Array.from(document.querySelectorAll(".page > .caution")).map((one) => {
-      const copy = one.cloneNode(true);
-      copy.removeAttribute("id");
-      return copy;
-    });
+  // The cautions of the page move to where the answer is; their own heading goes.
+  let cautions = null;
+  function care() {
+    cautions = cautions || Array.from(document.querySelectorAll(".page > .caution"));
+    const heading = document.getElementById("take-care");
+    if (heading) { heading.hidden = true; }
+    return part("Take care", cautions);
   }
 
   // The link that reproduces the answer, in a field that can be copied by hand where the browser does not let us.
@@ -102,7 +102,7 @@ Guide.page.show = (function () {
       part("What led to it", steps.length ? [list("ol", steps)] : []),
       part("What it rests on", answer.rests_on.length ? [list("ul", answer.rests_on.map(rest))] : []),
       later,
-      part("Take care", cautions()),
+      care(),
       part("Keep or send it", link(fragment)),
       version()
     ];
@@ -128,14 +128,14 @@ Guide.page.show = (function () {
       part("What to know about it", result.notes.length ? [list("ul", result.notes.map(word))] : []),
       part("The working", [list("ol", result.working.map(word))]),
       part("What it rests on", [list("ul", rests.map(rest))]),
-      part("Take care", cautions()),
+      care(),
       part("Keep or send it", link(fragment)),
       version()
     ];
   }
 
   return {
-    word: word, list: list, part: part, standing: standing, rest: rest, cautions: cautions, link: link, copy: copy, version: version,
+    word: word, list: list, part: part, standing: standing, rest: rest, care: care, link: link, copy: copy, version: version,
     decision: decision, changes: changes, calculator: calculator, copyOf: copyOf
   };
 })();
