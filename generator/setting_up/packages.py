@@ -28,12 +28,13 @@ def install(python, root, lock):
     path = os.path.join(root, lock)
     total = _count(path)
     telling.say("Fetching and checking %d packages (%s)." % (total, lock))
-    pip = [python, "-m", "pip", "install", "--disable-pip-version-check", "--no-input"]
+    # Modules are compiled when they are first used: compiling all of them takes as long as the rest.
+    pip = [python, "-m", "pip", "install", "--disable-pip-version-check", "--no-input", "--no-compile"]
     _run(pip + ["--require-hashes", "-r", path], _counter(total), lock)
     # The project is installed in place, so that its MkDocs plugin is found and every edit counts at once. All that
     # this needs came with the lock: it asks no index.
     itself = pip + ["--no-index", "--no-deps", "--no-build-isolation", "--editable", root]
-    _run(itself, telling.last_line, lock)
+    _run(itself, lambda lines: "installing the guide itself", lock)
 
 
 def explain(lines, lock):
@@ -60,6 +61,8 @@ def _run(command, describe, lock):
     """Run pip; raise telling.Stop with one line when it fails."""
     # A person's own pip settings must not send the packages elsewhere; unbuffered, so that the progress is the truth.
     settings = dict(os.environ, PIP_USER="0", PIP_REQUIRE_VIRTUALENV="0", PYTHONUNBUFFERED="1")
+    # Its own five tries with growing pauses let a person without a network wait for half a minute.
+    settings.setdefault("PIP_RETRIES", "2")
     status, lines = telling.run(command, describe, settings)
     if status:
         raise telling.Stop(explain(lines, lock))

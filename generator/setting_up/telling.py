@@ -6,6 +6,7 @@ import threading
 import time
 
 SECONDS_BETWEEN_LINES = 2
+SECONDS_BEFORE_REPEATING = 10
 
 
 class Stop(Exception):
@@ -33,7 +34,7 @@ def last_line(lines):
 def run(command, describe=last_line, env=None):
     """Run command (a list of strings) to its end; return its exit status and its output as a list of lines.
 
-    While it runs, every two seconds a line on stderr says how far it is: describe(lines so far) returns that text.
+    While it runs, lines on stderr, two seconds apart, say how far it is: describe(lines so far) returns that text.
     Raises OSError when the program cannot be started.
     """
     process = subprocess.Popen(
@@ -57,7 +58,10 @@ def run(command, describe=last_line, env=None):
 
 
 def _tell(describe, lines, ended):
-    """Say how far a command is until it has ended."""
-    start = time.time()
+    """Say how far a command is until it has ended; what is said already is not said again for a while."""
+    start, said, said_at = time.time(), None, 0
     while not ended.wait(SECONDS_BETWEEN_LINES):
-        say("  %3d s  %s" % (time.time() - start, describe(list(lines))))
+        text, now = describe(list(lines)), time.time()
+        if text != said or now - said_at >= SECONDS_BEFORE_REPEATING:
+            say("  %3d s  %s" % (now - start, text))
+            said, said_at = text, now
