@@ -24,6 +24,12 @@ APPLICATIONS = (
     "C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe",
 )
 RELEASE = "/etc/os-release"
+ASK_FOR_PATH = """
+from playwright.sync_api import sync_playwright
+library = sync_playwright().start()
+print(library.chromium.executable_path)
+library.stop()
+"""
 MISSING = (
     "No browser for the browser tests. Install Chromium (Debian: `sudo apt-get install chromium`), or set %s to the "
     "program of a Chromium, Chrome or Edge, then run the same command again; `python3 -m generator test --no-browser` "
@@ -75,8 +81,7 @@ def from_test_library():
     if status:
         telling.say("The test library could not fetch a browser (%s)." % telling.last_line(lines))
         return ""
-    ask = "from playwright.sync_api import sync_playwright as s; p = s().start(); print(p.chromium.executable_path); p.stop()"
-    status, lines = telling.run([sys.executable, "-c", ask])
+    status, lines = telling.run([sys.executable, "-c", ASK_FOR_PATH])
     path = telling.last_line(lines)
     return path if status == 0 and os.path.exists(path) else ""
 

@@ -10,9 +10,23 @@ import pytest
 
 from tests.setting_up.conftest import base_python
 
-PRETEND = "import sys, runpy; sys.version_info = ({}, {}, 0, 'final', 0); sys.argv[1:] = ['serve']; runpy.run_module('generator', run_name='__main__')"
-# Node types and their meaning, none of which Python 2.7 or 3.5 can read.
-TOO_NEW = (ast.JoinedStr, ast.AnnAssign, ast.NamedExpr, ast.AsyncFunctionDef, ast.Await, ast.Nonlocal, ast.Starred, ast.Match)
+PRETEND = """
+import runpy, sys
+sys.version_info = ({}, {}, 0, "final", 0)
+sys.argv[1:] = ["serve"]
+runpy.run_module("generator", run_name="__main__")
+"""
+# Constructs that Python 2.7 or an early Python 3 cannot read.
+TOO_NEW = (
+    ast.JoinedStr,
+    ast.AnnAssign,
+    ast.NamedExpr,
+    ast.AsyncFunctionDef,
+    ast.Await,
+    ast.Nonlocal,
+    ast.Starred,
+    ast.Match,
+)
 
 
 def entry_files(project_root: Path) -> list[Path]:
