@@ -47,12 +47,12 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
 
 
 def _cited(rulebook: Rulebook) -> Iterator[str]:
-    """Every id that rows, figures, terms, lists, calculators and worked examples cite."""
+    """Every id that rows, figures, terms, varieties, calculators and worked examples cite."""
     groups = [
         *(row.cites for decision in rulebook.decisions.values() for row in decision.rows),
         *(figure.cites for value in rulebook.values.values() for figure in value.figures),
         *(term.cites for term in rulebook.terms.values()),
-        *(listing.cites for variety in rulebook.varieties.values() for listing in variety.lists),
+        *(one.cites for variety in rulebook.varieties.values() for one in (*variety.lists, variety)),
         *(form.cites for form in rulebook.calculators.values()),
     ]
     yield from (cite.id for group in groups for cite in group)

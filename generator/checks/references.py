@@ -74,7 +74,7 @@ def _all(rulebook: Rulebook) -> Iterator[Named]:
     for evidence in rulebook.evidence.values():
         yield from ((evidence, "publication", cite.id, 0) for cite in evidence.cites)
     for variety in rulebook.varieties.values():
-        yield from ((variety, "source", cite.id, 0) for listing in variety.lists for cite in listing.cites)
+        yield from ((variety, "source", cite.id, 0) for one in (*variety.lists, variety) for cite in one.cites)
 
 
 def _facts_and_values(rulebook: Rulebook) -> Iterator[Named]:

@@ -58,7 +58,7 @@ def _once(found: list[Cited]) -> list[Cited]:
 def citing(rulebook: Rulebook) -> list[tuple[Use, tuple[Cite, ...]]]:
     """Every place of the rulebook that cites something."""
     rows = [
-        (Use("decision", table.id, f"{table.title}, row {row.id}", f"#{row.id}"), row.cites)
+        (Use("decision", table.id, f"{table.title}, row {row.id}", f"#{row.id}"), row.cites + row.note_cites)
         for table in rulebook.decisions.values()
         for row in table.rows
     ]

@@ -7,7 +7,7 @@ from generator.pages.cites import Cited, Use, resolve
 from generator.pages.jinja import render
 from generator.pages.paths import Links, page_path
 from generator.pages.questions import of_decision
-from generator.reading.items import Evidence
+from generator.reading.items import Cite, Evidence
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import Decision, Example, Outcome, Row
 
@@ -34,12 +34,14 @@ class Rest:
 
 @dataclass(frozen=True)
 class Line:
-    """A row of the table as shown: the words of its cells in the order of the columns (empty for any), its outcome, what it cites."""
+    """A row of the table as shown: the words of its cells in the order of the columns (empty for any), its outcome, what the row
+    and its note cite."""
 
     row: Row
     cells: tuple[str, ...]
     outcome: Outcome
     rests: list[Rest]
+    noted: list[Rest]
 
 
 @dataclass(frozen=True)
@@ -81,15 +83,15 @@ def more_page(rulebook: Rulebook, table: Decision) -> str:
         words=wording,
         links=Links(more_path(table)),
         table=table,
-        rests=list({rest.id: rest for row in table.rows for rest in rests(rulebook, row)}.values()),
+        rests=list({rest.id: rest for row in table.rows for rest in rests(rulebook, row.cites + row.note_cites)}.values()),
         examples=[shown(rulebook, table, example) for example in table.examples],
     )
 
 
-def rests(rulebook: Rulebook, row: Row) -> list[Rest]:
-    """What a row cites: evidence with all of its sources, or a source by itself."""
+def rests(rulebook: Rulebook, cites: tuple[Cite, ...]) -> list[Rest]:
+    """What is cited: evidence with all of its sources, or a source by itself."""
     found = []
-    for cite in row.cites:
+    for cite in cites:
         cited = resolve(rulebook, (cite,))
         if cited:
             others = f" and {len(cited) - 1} more" if len(cited) > 1 else ""
@@ -136,7 +138,8 @@ def line(rulebook: Rulebook, table: Decision, row: Row) -> Line:
     """A row of the table, in words."""
     words = {cell.fact: cell_words(rulebook, cell.fact, cell.text) for cell in row.when}
     outcome = next((one for one in table.outcomes if one.id == row.then), Outcome(row.then, f"weight {row.weight:+g}", ""))
-    return Line(row, tuple(words.get(name, "") for name in table.facts), outcome, rests(rulebook, row))
+    cells = tuple(words.get(name, "") for name in table.facts)
+    return Line(row, cells, outcome, rests(rulebook, row.cites), rests(rulebook, row.note_cites))
 
 
 def choice_labels(rulebook: Rulebook, name: str) -> dict[str, str]:

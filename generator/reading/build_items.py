@@ -207,6 +207,7 @@ def variety(document: Document) -> Variety:
         synonyms=tuple(data.get("synonyms", ())),
         lists=tuple(Listing(entry["says"], entry["standing"], cites(entry)) for entry in data.get("lists", ())),
         note=data.get("note", ""),
+        cites=cites(data),
     )
 
 

@@ -29,13 +29,17 @@ class Listing:
 
 @dataclass(frozen=True)
 class Variety(Item):
-    """A variety: names, use, and what the lists say of it. Their verdicts become the generated table `variety_lists`."""
+    """A variety: names, use, what the lists say of it, and a note with what that rests on.
+
+    The verdicts of the lists become the generated table `variety_lists`; the note says what was found of its fruitfulness.
+    """
 
     name: str
     use: str
     synonyms: tuple[str, ...] = ()
     lists: tuple[Listing, ...] = ()
     note: str = ""
+    cites: tuple[Cite, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -30,6 +30,7 @@ class Row:
     """A row of a decision table; when holds only the facts that it restricts (no cell means any).
 
     In a table that collects, a row has a weight other than 0 (its sign is the side it speaks for) and then is empty.
+    A row made from a variety has note_cites: what its note rests on, apart from cites, which is what the outcome rests on.
     """
 
     id: str
@@ -42,6 +43,7 @@ class Row:
     cautions: tuple[str, ...] = ()
     note: str = ""
     weight: float = 0.0
+    note_cites: tuple[Cite, ...] = ()
 
 
 @dataclass(frozen=True)

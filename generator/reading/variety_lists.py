@@ -31,6 +31,7 @@ def variety_rows(varieties: dict[str, Variety], outcomes: tuple[Outcome, ...], l
                 line=variety.where.line if variety else line,
                 cites=_cites(variety),
                 note=variety.note if variety else "",
+                note_cites=variety.cites if variety else (),
             )
         )
     return tuple(rows)

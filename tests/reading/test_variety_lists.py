@@ -1,10 +1,12 @@
 """The table made from rules/varieties/: one row a variety, saying what the lists say and no more."""
 
+from dataclasses import replace
+
 import pytest
 
 from generator.reading.items import Cite, Where
 from generator.reading.rulebook import Listing, Rulebook, Variety
-from generator.reading.variety_lists import verdict
+from generator.reading.variety_lists import variety_rows, verdict
 
 
 def variety(*says: str) -> Variety:
@@ -48,6 +50,14 @@ def test_a_row_is_as_sure_as_its_weakest_list(good: Rulebook) -> None:
 def test_a_row_cites_each_list_once(good: Rulebook) -> None:
     """Two lists that rest on the same evidence cite it once."""
     assert good.decisions["variety_lists"].rows[1].cites == (Cite("hg-05"),)
+
+
+def test_what_the_note_rests_on_stands_apart(good: Rulebook) -> None:
+    """The outcome rests on the lists alone; the note's sources come with the note and change no verdict."""
+    noted = {"prova": replace(variety("spur"), note="Node 9 bears most.", cites=(Cite("sl-01"),))}
+    row, _ = variety_rows(noted, good.decisions["variety_lists"].outcomes, 1)
+    assert (row.then, row.cites) == ("spur", (Cite("hg-05"),))
+    assert (row.note, row.note_cites) == ("Node 9 bears most.", (Cite("sl-01"),))
 
 
 def test_the_table_says_that_it_is_made(good: Rulebook) -> None:
