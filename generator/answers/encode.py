@@ -90,5 +90,9 @@ def calculator_module(calculator: str) -> Any:
 
 def calculator_class(calculator: str, suffix: str) -> Any:
     """The record `<Camel><suffix>` of a calculator: suffix is Inputs, Values or Result."""
-    camel = "".join(part.capitalize() for part in calculator.split("_"))
-    return getattr(calculator_module(calculator), camel + suffix)
+    return getattr(calculator_module(calculator), camel(calculator) + suffix)
+
+
+def camel(calculator: str) -> str:
+    """The id of a calculator as the names of its records begin: `VineDensity` of `vine_density`."""
+    return "".join(part.capitalize() for part in calculator.split("_"))

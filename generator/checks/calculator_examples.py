@@ -2,7 +2,38 @@
 
 The numbers under `expect` are compared as a reader compares print: half a unit of the last digit given. So `4132.2`
 holds for anything from 4132.15 to 4132.25, and a whole number for what rounds to it. Name the source when the example
-is published."""
+is published.
+
+Wrong:
+
+    # calculators/vine_density.yml
+    title: Vines per hectare
+    question: How many vines stand on a hectare?
+    why: Every figure of the plan is for one vine.
+    stage: assess
+    inputs: [row_spacing_m, vine_spacing_m, {fact: area_ha, optional: true}, missing_vines_pct]
+    outputs:
+      - {id: vines_per_ha, label: Vines on a hectare, unit: per_ha, digits: 1}
+    examples:
+      - name: Vines a metre apart in rows of 3 m
+        inputs: {row_spacing_m: 3, vine_spacing_m: 1, missing_vines_pct: 0}
+        expect: {vines_per_ha: 3333.4}
+
+Right:
+
+    # calculators/vine_density.yml
+    title: Vines per hectare
+    question: How many vines stand on a hectare?
+    why: Every figure of the plan is for one vine.
+    stage: assess
+    inputs: [row_spacing_m, vine_spacing_m, {fact: area_ha, optional: true}, missing_vines_pct]
+    outputs:
+      - {id: vines_per_ha, label: Vines on a hectare, unit: per_ha, digits: 1}
+    examples:
+      - name: Vines a metre apart in rows of 3 m
+        inputs: {row_spacing_m: 3, vine_spacing_m: 1, missing_vines_pct: 0}
+        expect: {vines_per_ha: 3333.3}
+"""
 
 from collections.abc import Iterator
 from typing import Any
@@ -10,6 +41,7 @@ from typing import Any
 from generator.answers.calculators import outputs, run
 from generator.answers.given import BadInput, given
 from generator.answers.specs import digits_of
+from generator.checks.calculator_code import code_path, line_of, words_of
 from generator.checks.shape import Check, at
 from generator.problems import Problem
 from generator.reading.near import suggestion
@@ -40,6 +72,11 @@ def _faults(rulebook: Rulebook, form: CalculatorForm, example: Example) -> Itera
     except BadInput as bad:
         for fault in bad.faults:
             yield f"{fault}.", "Write the inputs as they would be entered."
+        return
+    except Exception as fault:  # noqa: BLE001  (whatever half-written sums do)
+        line = line_of(fault, form.id)
+        where = f"{code_path(form.id)}:{line}" if line else code_path(form.id)
+        yield f"Python stops in {where}: {words_of(fault)}.", "Mend the code; where the inputs cannot be, let it raise ValueError."
         return
     for name, wanted in example.expect.items():
         if name not in came:

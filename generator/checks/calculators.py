@@ -3,7 +3,34 @@
 A form in rules/calculators/ lists inputs, values and outputs for the page; the module of the same name in
 generator/calculators/ has the records `<Name>Inputs`, `<Name>Values` and `<Name>Result`. An input may be left out in
 both or in neither (`optional: true` there, `Maybe` here); a number is a float, a whole number or a choice an int, yes
-or no a bool."""
+or no a bool. In the example, the code takes the area as one that may be left out.
+
+Wrong:
+
+    # calculators/vine_density.yml
+    title: Vines per hectare
+    question: How many vines stand on a hectare?
+    why: Every figure of the plan is for one vine.
+    stage: assess
+    inputs: [row_spacing_m, vine_spacing_m, area_ha, missing_vines_pct]
+    outputs:
+      - {id: vines_per_ha, label: Vines on a hectare, unit: per_ha, digits: 1}
+    examples:
+      - {name: Wide rows, inputs: {row_spacing_m: 3, vine_spacing_m: 1, missing_vines_pct: 0}, expect: {vines_per_ha: 3333.3}}
+
+Right:
+
+    # calculators/vine_density.yml
+    title: Vines per hectare
+    question: How many vines stand on a hectare?
+    why: Every figure of the plan is for one vine.
+    stage: assess
+    inputs: [row_spacing_m, vine_spacing_m, {fact: area_ha, optional: true}, missing_vines_pct]
+    outputs:
+      - {id: vines_per_ha, label: Vines on a hectare, unit: per_ha, digits: 1}
+    examples:
+      - {name: Wide rows, inputs: {row_spacing_m: 3, vine_spacing_m: 1, missing_vines_pct: 0}, expect: {vines_per_ha: 3333.3}}
+"""
 
 from collections.abc import Iterator
 from dataclasses import fields
@@ -11,6 +38,7 @@ from typing import get_type_hints
 
 from generator.answers.encode import calculator_class, value_ids
 from generator.calculators.facts import Maybe
+from generator.checks.calculator_code import code_faults
 from generator.checks.shape import Check, at, listed
 from generator.problems import Problem
 from generator.reading.rulebook import Rulebook
@@ -20,16 +48,15 @@ TYPES = {"number": float, "date": float, "whole": int, "choice": int, "yes_no": 
 
 
 def check(rulebook: Rulebook) -> Iterator[Problem]:
-    """A problem for each difference between a form and its code, and for each form without code."""
+    """A problem for each difference between a form and its code, and for each form whose code cannot answer."""
     for form in rulebook.calculators.values():
-        try:
-            inputs = get_type_hints(calculator_class(form.id, "Inputs"))
-            values = value_ids(form.id)
-            results = [field.name for field in fields(calculator_class(form.id, "Result"))]
-        except (ModuleNotFoundError, AttributeError) as missing:
-            step = f"Write generator/calculators/{form.id}.py with its records, or correct the name of the file."
-            yield at(form, f"The calculator `{form.id}` has no code: {missing}.", step)
+        faults = list(code_faults(form))
+        if faults:
+            yield from faults
             continue
+        inputs = get_type_hints(calculator_class(form.id, "Inputs"))
+        values = value_ids(form.id)
+        results = [field.name for field in fields(calculator_class(form.id, "Result"))]
         yield from _differences(form, "input", [one.fact for one in form.inputs], list(inputs))
         yield from _differences(form, "value", list(form.values), values)
         yield from _differences(form, "output", [output.id for output in form.outputs], results, all_of_code=False)
@@ -65,9 +92,16 @@ def _types(rulebook: Rulebook, form: CalculatorForm, inputs: dict[str, type]) ->
         wanted = Maybe if one.optional else TYPES.get(fact.kind)
         if has is not wanted:
             sentence = f"The input `{one.fact}` is {'optional' if one.optional else fact.kind} in the form and {has.__name__} in the code."
-            yield at(
-                form, sentence, f"It should be {wanted.__name__} in the code." if wanted else "No calculator takes a text."
-            )
+            yield at(form, sentence, _mend(one.fact, has, wanted))
+
+
+def _mend(fact: str, has: type, wanted: type | None) -> str:
+    """The next step for an input whose type does not fit."""
+    if wanted is None:
+        return "No calculator takes a text."
+    if has is Maybe:
+        return f"Write `{{fact: {fact}, optional: true}}`, or make it {wanted.__name__} in the code."
+    return f"It should be {wanted.__name__} in the code."
 
 
 CHECK = Check("calculators", "The form of a calculator and its code ask and give the same.", check)

@@ -2,7 +2,45 @@
 
 Every row that fits adds its weight; the sign is the side it speaks for. The outcomes' `sum` cells say which sums give
 which answer. They must not overlap and must leave no possible sum without an answer, so that the evidence always says
-something, if only "either". A row without weight says nothing and is reported."""
+something, if only "either". A row without weight says nothing and is reported. In the example, no row speaks of a cane
+of 7 mm, so its sum is 0.
+
+Wrong:
+
+    # decisions/cane_thickness.yml
+    title: Thickness of the cane
+    question: Is the cane thick enough to lay down?
+    why: Thin canes carry few bunches.
+    stage: assess
+    policy: collect
+    facts: [cane_diameter_mm]
+    outcomes:
+      - {id: thin, label: Too thin, says: The cane is too thin to lay down., sum: under 0}
+      - {id: good, label: Good, says: The cane can be laid down., sum: over 0}
+    rows:
+      - {id: K1, when: {cane_diameter_mm: under 6}, weight: -1, because: Thin wood is short of reserves., standing: common_practice}
+      - {id: K2, when: {cane_diameter_mm: 8 or more}, weight: 1, because: Thick wood has reserves., standing: common_practice}
+    examples:
+      - {name: A pencil is good, facts: {cane_diameter_mm: 8}, expect: good}
+
+Right:
+
+    # decisions/cane_thickness.yml
+    title: Thickness of the cane
+    question: Is the cane thick enough to lay down?
+    why: Thin canes carry few bunches.
+    stage: assess
+    policy: collect
+    facts: [cane_diameter_mm]
+    outcomes:
+      - {id: thin, label: Too thin, says: The cane is too thin to lay down., sum: under 0}
+      - {id: good, label: Good, says: The cane can be laid down., sum: 0 or more}
+    rows:
+      - {id: K1, when: {cane_diameter_mm: under 6}, weight: -1, because: Thin wood is short of reserves., standing: common_practice}
+      - {id: K2, when: {cane_diameter_mm: 8 or more}, weight: 1, because: Thick wood has reserves., standing: common_practice}
+    examples:
+      - {name: A pencil is good, facts: {cane_diameter_mm: 8}, expect: good}
+"""
 
 from collections.abc import Iterator
 from itertools import combinations

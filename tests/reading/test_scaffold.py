@@ -4,6 +4,7 @@ from pathlib import Path
 
 import pytest
 
+from generator.checks import check_rulebook
 from generator.reading.ledger import live_ids
 from generator.reading.read import read_rulebook
 from generator.reading.scaffold import KINDS, free_code, new_item
@@ -20,6 +21,14 @@ def test_a_new_item_can_be_read_and_is_listed(rules: Path, kind: str) -> None:
     assert problems == []
     assert name in live_ids(book)[kind]
     assert (kind, name) in {(entry.kind, entry.id) for entry in book.ids}
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_the_checks_can_look_at_a_new_item(rules: Path, kind: str) -> None:
+    """Whatever they say is a problem in a file that is there, with a next step, and never stops the check."""
+    new_item(rules, kind, NAMES.get(kind, "new_thing_pct"))
+    for problem in check_rulebook(read_rulebook(rules)[0]):
+        assert (rules.parent / problem.path).is_file() and problem.next_step, problem
 
 
 @pytest.mark.parametrize("kind", [kind for kind in KINDS if kind not in ("message", "unit")])
