@@ -71,7 +71,7 @@ def _faults(rulebook: Rulebook, form: CalculatorForm, example: Example) -> Itera
         came = outputs(form, run(rulebook, form, given(rulebook, [one.fact for one in form.inputs], example.facts)))
     except BadInput as bad:
         for fault in bad.faults:
-            yield f"{fault}.", "Write the inputs as they would be entered."
+            yield f"{fault.removesuffix('.')}.", "Write the inputs as they would be entered."
         return
     except Exception as fault:  # noqa: BLE001  (whatever half-written sums do)
         line = line_of(fault, form.id)
@@ -82,7 +82,7 @@ def _faults(rulebook: Rulebook, form: CalculatorForm, example: Example) -> Itera
         if name not in came:
             yield f"there is no output `{name}`.", suggestion(name, came)
         elif not same(wanted, came[name]):
-            yield f"`{name}` should be {wanted}, but is {came[name]}.", "Correct the example, or the calculator."
+            yield f"`{name}` should be {wanted}, but is {_shown(came[name])}.", "Correct the example, or the calculator."
 
 
 def same(wanted: Any, came: Any) -> bool:
@@ -91,6 +91,11 @@ def same(wanted: Any, came: Any) -> bool:
         return wanted == came
     half = 0.5 * 10.0 ** -digits_of(1 if isinstance(wanted, int) else 10.0 ** -_printed_digits(wanted))
     return abs(wanted - came) <= half + SLACK
+
+
+def _shown(came: Any) -> str:
+    """What came out, without the noise of its last digits."""
+    return f"{came:.10g}" if isinstance(came, float) else str(came)
 
 
 def _printed_digits(wanted: float) -> int:

@@ -86,17 +86,22 @@ def _edit(axes: list[Axis], decision: Decision, gap: Box) -> str:
     if not decision.rows:
         return f"{other[0].upper()}{other[1:]}."
     rows = [(row, box_of(axes, row.when)) for row in decision.rows]
-    row, box = min(rows, key=lambda pair: len(_apart(pair[1], gap)))
-    apart = _apart(box, gap)
-    if len(apart) > 1:
-        names = listed([f"`{axes[k].spec.id}`" for k in apart])
+    row, box = min(rows, key=lambda pair: (len(_apart(pair[1], gap)), not _wider(axes, pair[1], gap)))
+    wider = _wider(axes, box, gap)
+    if not wider:
+        names = listed([f"`{axes[k].spec.id}`" for k in _apart(box, gap)])
         return f"Row {row.id} comes nearest; it differs in {names}. Widen it, {other}."
-    axis = axes[apart[0]]
-    wider = side_words(axis, box[apart[0]] | gap[apart[0]])
-    if ";" in wider:
-        return f"Row {row.id} comes nearest; it differs in `{axis.spec.id}`. Widen it, {other}."
-    was = side_words(axis, box[apart[0]]) if box[apart[0]] else "a cell that nothing fits"
-    return f"Row {row.id} comes nearest: write `{axis.spec.id}: {wider}` there instead of `{was}`, {other}."
+    place = _apart(box, gap)[0]
+    was = side_words(axes[place], box[place]) if box[place] else "a cell that nothing fits"
+    return f"Row {row.id} comes nearest: write `{axes[place].spec.id}: {wider}` there instead of `{was}`, {other}."
+
+
+def _wider(axes: list[Axis], box: Box, gap: Box) -> str:
+    """The one cell of a row that would have to change to take the gap in, as it would read; empty when that is more than
+    one cell, or not one stretch."""
+    apart = _apart(box, gap)
+    wider = side_words(axes[apart[0]], box[apart[0]] | gap[apart[0]]) if len(apart) == 1 else ""
+    return "" if ";" in wider else wider
 
 
 def _apart(box: Box, gap: Box) -> list[int]:

@@ -87,7 +87,7 @@ def _faults(rulebook: Rulebook, decision: Decision, tables: list[Table], example
         came = _run(rulebook, decision, tables, example)
     except BadInput as bad:
         for fault in bad.faults:
-            yield f"{fault}.", "Write the facts as they would be entered."
+            yield f"{fault.removesuffix('.')}.", "Write the facts as they would be entered."
         return
     except BadValue as bad:
         yield f"{bad}.", "Write the answer of a feeding table as one of its outcomes."

@@ -33,7 +33,7 @@ WORDS = {
     "calculators": "The input `area_ha` is number in the form and Maybe in the code.\n"
     "    Write `{fact: area_ha, optional: true}`, or make it float in the code.",
     "weighing": "The weights can come to 0, and no outcome has that sum.\n    Widen the `sum` of an outcome.",
-    "calculator_examples": "Worked example “Vines a metre apart in rows of 3 m”: `vines_per_ha` should be 3333.4, but is 3333.3333333333335.\n"
+    "calculator_examples": "Worked example “Vines a metre apart in rows of 3 m”: `vines_per_ha` should be 3333.4, but is 3333.333333.\n"
     "    Correct the example, or the calculator.",
     "ledger": "The term `spur` is not in the ledger of ids.\n    Run `python3 -m generator ids`, and keep the line that it adds.",
     "citing": "The evidence `zz-01` is never cited.\n    Cite it where it is used, or take it away.",
