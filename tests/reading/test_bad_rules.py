@@ -1,15 +1,17 @@
 """Mistakes that real authors make, each with the exact message beside it.
 
-Each folder of tests/bad_rules/ holds `rules/` (laid over the small good rules), perhaps `edition/`, and expected.txt.
+Each folder of tests/bad_rules/ holds `rules/` (laid over the small good rules), perhaps `edition/`, perhaps `later/` (laid over
+once every id is in the ledger), and expected.txt.
 `pytest --record-bad-rules` writes every expected.txt anew; look at the difference before you keep it.
 """
 
+import re
 import shutil
 from pathlib import Path
 
 import pytest
 
-from generator.checks import check_rulebook
+from generator.checks import CHECKS, as_text, check_rulebook
 from generator.reading.ledger import add_missing
 from generator.reading.read import read_rulebook
 
@@ -19,7 +21,8 @@ CASES = sorted(path.name for path in FOLDER.iterdir() if path.is_dir())
 
 
 def told(case: Path, workspace: Path) -> str:
-    """Everything that reading, and checking where reading finds nothing, says of the good rules with the case laid over."""
+    """Everything that reading, and checking where reading finds nothing, says of the good rules with the case laid over; as
+    `check` prints it."""
     rules = shutil.copytree(GOOD, workspace / "rules")
     if (case / "rules").is_dir():
         shutil.copytree(case / "rules", rules, dirs_exist_ok=True)
@@ -28,9 +31,11 @@ def told(case: Path, workspace: Path) -> str:
     if not problems:
         if not (rules / "ids.yml").exists():
             add_missing(rules, "2026-11-25")
-            book, _ = read_rulebook(rules, edition)
+        if (case / "later").is_dir():
+            shutil.copytree(case / "later", rules, dirs_exist_ok=True)
+        book, _ = read_rulebook(rules, edition)
         problems = sorted(set(check_rulebook(book)))
-    return "".join(f"{problem}\n" for problem in problems)
+    return f"{as_text(problems)}\n" if problems else ""
 
 
 def test_the_good_rules_are_good(tmp_path: Path) -> None:
@@ -52,3 +57,9 @@ def test_a_mistake_is_told_in_these_words(name: str, tmp_path: Path, request: py
 def test_there_are_sixty_mistakes() -> None:
     """The collection does not shrink below sixty."""
     assert len(CASES) >= 60
+
+
+def test_every_check_has_its_mistake() -> None:
+    """All but `says`, which names a line of the calculators' source; its words are held where the checks are tested."""
+    told_by = {name for case in CASES for name in re.findall(r"\[(\w+)\]$", (FOLDER / case / "expected.txt").read_text(), re.MULTILINE)}
+    assert {check.name for check in CHECKS} - told_by == {"says"}
