@@ -37,6 +37,19 @@ def read_file(name: str, ranges: Ranges | None = None, trail: tuple[str, ...] = 
     return read(Module(name, path.relative_to(ROOT).as_posix(), path.read_text(encoding="utf-8"), ranges or {}), (*trail, name))
 
 
+# Modules already read without a refusal, by name and text: many ways of importing lead to the same module.
+READ: dict[tuple[str, str], Module] = {}
+
+
+def read_imported(name: str, trail: tuple[str, ...]) -> Module:
+    """The module that another imports; a sound one is read once for each text."""
+    text = (CALCULATORS / f"{name}.py").read_text(encoding="utf-8")
+    found = READ.get((name, text)) or read_file(name, None, trail)
+    if not found.refusals:
+        READ[name, text] = found
+    return found
+
+
 def read(module: Module, trail: tuple[str, ...]) -> Module:
     """Fill in a module from its text. What is refused is kept in it; names so left without a meaning are BROKEN."""
     try:
@@ -109,7 +122,7 @@ def read_import(node: ast.ImportFrom, module: Module, trail: tuple[str, ...]) ->
         raise Refused(node, f"`{node.module}` cannot be imported here.", "Write from generator.calculators.x import y, or import math.")
     if other in trail:
         raise Refused(node, f"The import of `{other}` goes round in a circle.", "Move what both need into a third module.")
-    exported = read_file(other, None, trail)
+    exported = read_imported(other, trail)
     for alias in node.names:
         if alias.asname or alias.name not in exported.names or alias.name in exported.imports:
             raise Refused(node, f"`{alias.name}` is not defined in {exported.path}.", "Import it under its name from where it is defined.")

@@ -13,7 +13,7 @@ from generator.answers import encode
 from generator.answers.plans import plan_tables
 from generator.answers.records import plain
 from generator.answers.tables import feeding_order
-from generator.compiler.script import compile_module, helpers_script, module_order
+from generator.compiler.script import compile_module, helpers_for, module_order
 from generator.pages import wording
 from generator.pages.questions import of_calculator, of_decision, of_plan
 from generator.reading.rulebook import Rulebook
@@ -64,9 +64,8 @@ def asset(name: str) -> str:
 def core(calculators: list[str]) -> str:
     """What every page with a form needs: helpers, engine and formatter (compiled), and the hand-written page code."""
     shared = module_order(SHARED)
-    everything = module_order([*SHARED, *calculators, PLAN])
-    parts = [helpers_script(everything), *(compiled(name) for name in shared), *(asset(name) for name in WRITTEN)]
-    return "\n".join(parts)
+    everything = "".join(map(compiled, module_order([*SHARED, *calculators, PLAN])))
+    return "\n".join([helpers_for(everything), *map(compiled, shared), *map(asset, WRITTEN)])
 
 
 def own_modules(name: str) -> list[str]:
