@@ -172,7 +172,7 @@ MODULES = [  # whole modules
     ("from dataclasses import dataclass\n\n@dataclass(frozen=True)\n@@class A(B):\n    x: float\n", "@dataclass(frozen=True)"),
     ("from dataclasses import dataclass\n\n@dataclass(frozen=True)\nclass A:\n    @@def f(self) -> float:\n        return 1.0\n", "a function"),
     ("from dataclasses import dataclass\n\n@dataclass(frozen=True)\nclass A:\n    @@__proto__: float\n", "annotated fields"),
-    ("from dataclasses import dataclass\n\n@dataclass(frozen=True)\nclass A:\n    x: list[int] = @@[LIMIT]\n", "not known"),
+    ("from dataclasses import dataclass\n\n@dataclass(frozen=True)\nclass A:\n    x: list[int] = [@@LIMIT]\n", "not known"),
     ("from dataclasses import dataclass\n\n@dataclass(frozen=True)\nclass A:\n    x: @@float | None\n", "Maybe"),
     ("def f(@a) -> float:\n    return 1.0\n", "name: float"),
     ("@def f(a: float):\n    return a\n", "-> float"),

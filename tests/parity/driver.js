@@ -23,7 +23,7 @@ var parity = (function () {
     if (typeof value === "string") return "s" + value;
     if (typeof value === "number") return hex(value);
     if (Array.isArray(value)) return value.map(encode);
-    if (typeof value !== "object") return value;
+    if (typeof value !== "object") return value === undefined ? "undefined" : value;
     const made = {};
     for (const name of Object.keys(value)) made[name] = encode(value[name]);
     return made;
@@ -37,7 +37,7 @@ var parity = (function () {
 
   function answer(run, given) {
     try {
-      return JSON.stringify(encode(run(...decode(given))));
+      return String(JSON.stringify(encode(run(...decode(given)))));
     } catch (error) {
       return "!" + error.name + ": " + error.message;
     }

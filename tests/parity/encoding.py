@@ -6,13 +6,15 @@ from collections.abc import Callable, Collection
 from functools import cache
 from typing import Any, get_args
 
-from tests.parity.numbers import fields
+from tests.parity.numbers import LARGEST, fields
 
 Encode = Callable[[Any], Any]
 
 
 def number(value: float) -> str:
-    """The 8 bytes of a number; every nan is the same."""
+    """The 8 bytes of a number; every nan is the same; an int that JavaScript cannot hold is written out."""
+    if isinstance(value, int) and abs(value) > LARGEST:
+        return f"int {value}"
     return "nan" if value != value else "n" + struct.pack(">d", value).hex()
 
 

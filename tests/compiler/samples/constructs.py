@@ -48,6 +48,33 @@ def multiply(a: int, b: int) -> int:
     return a * b
 
 
+def plus_two(a: int) -> int:
+    return a + 2
+
+
+def near_the_limit(xs: list[int], n: int, choice: int) -> int:
+    """Sums and products of small numbers with large literals, one at a time, so that each span must be right."""
+    if choice % 6 == 0:
+        return len(xs) * -4503599627370497
+    if choice % 6 == 1:
+        return len(xs) + 9007199254740989
+    if choice % 6 == 2:
+        return n % 1000 + 9007199254740900
+    if choice % 6 == 3:
+        return -9007199254740989 - len(xs)
+    if choice % 6 == 4:
+        return max([i + 9007199254740988 for i in range(len(xs))])
+    return n // 2 + 9007199254740900
+
+
+def doubling(n: int) -> int:
+    """A name that gets several values has no span of its own."""
+    product = 1
+    for _ in range(n % 60):
+        product = product * 2
+    return product
+
+
 def negative(a: int) -> int:
     return -a
 
@@ -125,12 +152,22 @@ def order_ints(xs: list[int]) -> list[int]:
     return [min(xs), max(xs), sum(xs), sum(x * 2 for x in xs if x != 0)]
 
 
+def plain_sum(xs: list[int]) -> int:
+    return sum(xs)
+
+
 def order_floats(xs: list[float]) -> float:
     return min(xs) - max(x + 1.0 for x in xs)
 
 
 def exact_sum(xs: list[float]) -> float:
     return math.fsum(xs)
+
+
+def exact_sum_endless(x: float, n: int) -> float:
+    """inf and -inf have no sum."""
+    endless = 1e308 * 10.0
+    return math.fsum([x, endless if n > 0 else 1.0, -endless if n % 2 == 0 else -x])
 
 
 def exact_sum_near(xs: list[float]) -> float:
@@ -144,7 +181,7 @@ def exact_half(n: int, up: bool) -> float:
 
 
 def compared(a: float, b: float, n: int) -> list[bool]:
-    return [a < b, a <= b, a > b, a >= b, a == b, a != b, n < a, a == n, 0 <= n < LIMIT, a < b <= 5.0 < 8.0]
+    return [a < b, a <= b, a > b, a >= b, a == b, a != b, n < a, a == n, 0 <= n < LIMIT, a < b <= 5.0 < 8.0, not a != b, not n < a]
 
 
 def texts(a: str, b: str, names: list[str]) -> list[bool]:
@@ -166,6 +203,10 @@ def conditional(a: int, x: float) -> float:
 
 def conditional_span(a: int, flag: bool) -> int:
     return (a if flag else 3) + (1 if flag else 2)
+
+
+def flags(a: bool, b: bool) -> list[int]:
+    return [int(a), int(a and b)]
 
 
 def whole_flags(a: bool, b: bool) -> int:
@@ -199,7 +240,7 @@ def mapped(xs: list[float]) -> list[float]:
 
 def kept(xs: list[float], ys: list[float]) -> list[float]:
     """Condition and item are worked out in turn, so that the first error is the same one."""
-    return [10.0 / x for x in xs if 1.0 / (x - 1.0) > 0.0 if ys[0] > 0.0]
+    return [failing(-x) / x for x in xs if 1.0 / (x - 1.0) > 0.0 or x < 0.5 if ys[0] > 0.0]
 
 
 def paired(xs: list[float], ns: list[int]) -> list[float]:
@@ -233,6 +274,20 @@ def list_of(length: int, n: int) -> list[int]:
     return [(i * 7 + n % 11) % 31 for i in range(length % 40)]
 
 
+def augmented(x: float, n: int) -> list[float]:
+    x_now = x
+    x_now += 1.5
+    x_now -= x
+    x_now *= -2
+    x_now /= 3
+    count = n
+    count += 1
+    count *= 2
+    count -= 3
+    count %= 7
+    return [x_now, float(count)]
+
+
 def loops(xs: list[float], n: int) -> list[float]:
     """for over a list, enumerate, zip and range; names used again by another loop; break and continue."""
     out: list[float] = []
@@ -261,6 +316,8 @@ def range_end_once(n: int) -> int:
     for _ in range(end):
         end += 1
         times += 1
+        if times > 20:
+            break
     return times * 100 + end
 
 
@@ -287,20 +344,6 @@ def halved(n: int) -> int:
         rest //= 2
         steps += 1
     return steps
-
-
-def augmented(x: float, n: int) -> list[float]:
-    x_now = x
-    x_now += 1.5
-    x_now -= x
-    x_now *= -2
-    x_now /= 3
-    count = n
-    count += 1
-    count *= 2
-    count -= 3
-    count %= 7
-    return [x_now, float(count)]
 
 
 def branches(x: float, flag: bool) -> str:
