@@ -2,66 +2,114 @@
 
 A test that asks for a browser is marked `browser` by itself. A missing browser fails such tests; `--no-browser`
 leaves them out and says so. `amount(normal, deep)` gives the number of cases, and the summary says what was left.
+`told(number, "what it is a number of")` says what a proof measured. Tests that use one of the two are the proofs: the deep
+run has them and no others.
 """
 
+import time
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
 
-from tests import summary
+from tests import deep_run, summary
+from tests.measured import MEASURED, Measured, Told
+from tests.seed import SEED
 
 pytest_plugins = ["tests.browsing", "tests.sites"]
 
 PROJECT = Path(__file__).resolve().parent.parent
+BEGAN = pytest.StashKey[float]()
+CASES = pytest.StashKey[dict[str, int]]()
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
-    """The two choices of `python3 -m generator test`, and what re-records expected files."""
+    """The two choices of `python3 -m generator test`, a way to try the deep run out, and what re-records expected files."""
     parser.addoption("--no-browser", action="store_true", help="leave the browser tests out, and say which")
-    parser.addoption("--deep", action="store_true", help="the same tests with far more cases each")
+    parser.addoption("--deep", action="store_true", help="the proofs only, with far more cases each")
+    parser.addoption("--deep-divided-by", type=int, default=1, metavar="N", help="try the deep run out with one case in N")
     parser.addoption("--record-golden", action="store_true", help="write tests/golden/*.json anew")
     parser.addoption("--record-bad-rules", action="store_true", help="write tests/bad_rules/*/expected.txt anew")
 
 
 def pytest_configure(config: pytest.Config) -> None:
-    """Begin this run's list of what is left out."""
+    """Begin this run's lists of what is left out and of what is measured."""
     config.stash[summary.LEFT] = summary.Left()
+    config.stash[MEASURED] = Measured()
+    config.stash[CASES] = {}
+    config.stash[BEGAN] = time.monotonic()
+    config.pluginmanager.register(config.stash[MEASURED], "measured")
 
 
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
-    """Mark the tests that ask for a browser; leave them out when told to."""
+    """Mark the tests that ask for a browser; leave them out when told to; keep the proofs alone in a deep run."""
+    left = config.stash[summary.LEFT]
     for item in items:
         if "browser" in getattr(item, "fixturenames", ()):
             item.add_marker(pytest.mark.browser)
-    if not config.getoption("--no-browser"):
+    if config.getoption("--deep"):
+        out = [item for item in items if item.get_closest_marker("browser") or not _is_proof(item)]
+        left.plain += len(out)
+    elif config.getoption("--no-browser"):
+        out = [item for item in items if item.get_closest_marker("browser")]
+        left.browser += [item.nodeid for item in out]
+    else:
         return
-    out = [item for item in items if item.get_closest_marker("browser")]
-    config.stash[summary.LEFT].browser += [item.nodeid for item in out]
     config.hook.pytest_deselected(items=out)
-    items[:] = [item for item in items if not item.get_closest_marker("browser")]
+    items[:] = [item for item in items if item not in out]
 
 
-def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter, config: pytest.Config) -> None:
-    """Say what this run left out, before pytest's closing line."""
-    lines = config.stash[summary.LEFT].lines()
-    if lines:
-        terminalreporter.section("left out of this run")
-        for line in lines:
-            terminalreporter.line(line)
+def _is_proof(item: pytest.Item) -> bool:
+    """True for a test that has a number of cases or says what it measured."""
+    return not {"amount", "told"}.isdisjoint(getattr(item, "fixturenames", ()))
+
+
+def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter, exitstatus: int, config: pytest.Config) -> None:
+    """Say what this run measured, how the deep run stands and what was left out, before pytest's closing line."""
+    measured = config.stash[MEASURED].lines()
+    deep = _record(config, exitstatus) if config.getoption("--deep") else deep_run.standing(PROJECT)
+    parts = {
+        f"measured in this run (seed {SEED})": measured,
+        "deep run": [deep] if measured else [],
+        "left out of this run": config.stash[summary.LEFT].lines(),
+    }
+    for title, lines in parts.items():
+        if lines:
+            terminalreporter.section(title)
+            terminalreporter.write_line("\n".join(lines))
+
+
+def _record(config: pytest.Config, exitstatus: int) -> str:
+    """Record a whole deep run that passed; otherwise say why it is not recorded."""
+    measured = config.stash[MEASURED]
+    chosen = config.option.keyword or config.option.markexpr or config.args_source != pytest.Config.ArgsSource.TESTPATHS
+    whole = not chosen and config.getoption("--deep-divided-by") == 1
+    refused = deep_run.refusal(measured, exitstatus == pytest.ExitCode.OK, whole)
+    if refused:
+        return f"Not recorded, because {refused}."
+    deep_run.write(PROJECT, measured, config.stash[CASES], time.monotonic() - config.stash[BEGAN])
+    return f"Recorded in {deep_run.RECORD}; keep it with the change that it proves."
 
 
 @pytest.fixture
 def amount(request: pytest.FixtureRequest) -> Callable[[int, int], int]:
     """amount(normal, deep): how many cases this test runs; the deep number with `--deep`, and what is left is told."""
+    config, test = request.config, request.node.nodeid
 
     def choose(normal: int, deep: int) -> int:
-        if request.config.getoption("--deep"):
-            return deep
-        request.config.stash[summary.LEFT].deep[request.node.nodeid] = (normal, deep)
-        return normal
+        if not config.getoption("--deep"):
+            config.stash[summary.LEFT].deep[test] = (normal, deep)
+            return normal
+        config.stash[CASES][test] = max(1, deep // config.getoption("--deep-divided-by"))
+        return config.stash[CASES][test]
 
     return choose
+
+
+@pytest.fixture
+def told(request: pytest.FixtureRequest) -> Told:
+    """told(number, what, of=0): what this test measured; told.compared(engine, calls, differing): answers of an engine."""
+    return Told(request.config.stash[MEASURED], request.path.parent.name)
 
 
 @pytest.fixture(scope="session")

@@ -1,21 +1,26 @@
-"""What a run of the tests left out, told at its end: browser tests, and the cases that only a deep run has."""
+"""What a run of the tests left out, told at its end: browser tests, what is no proof, and cases that only a deep run has."""
 
 from collections import Counter
 from dataclasses import dataclass, field
 
 import pytest
 
+from tests.deep_run import COMMAND
+
 
 @dataclass
 class Left:
-    """browser: the ids of tests left out by --no-browser. deep: for a test's id, its cases now and in a deep run."""
+    """browser: the ids of tests left out by --no-browser. plain: how many tests a deep run leaves out. deep: for a test's id,
+    its cases now and in a deep run."""
 
     browser: list[str] = field(default_factory=list)
+    plain: int = 0
     deep: dict[str, tuple[int, int]] = field(default_factory=dict)
 
     def lines(self) -> list[str]:
         """What to print, a line each; empty when nothing was left out."""
-        return self._browser_lines() + self._deep_lines()
+        plain = [f"{self.plain:,} tests that are no proofs by number: a deep run has none of them."] if self.plain else []
+        return plain + self._browser_lines() + self._deep_lines()
 
     def _browser_lines(self) -> list[str]:
         """How many browser tests were left out, and how many in which file."""
@@ -27,12 +32,16 @@ class Left:
         ]
 
     def _deep_lines(self) -> list[str]:
-        """How many cases were left to the deep run, and of which tests."""
-        if not self.deep:
+        """How many cases were left to the deep run, and of which tests; those of one function together."""
+        now, deep = Counter(), Counter()
+        for test, (few, many) in self.deep.items():
+            now[test.split("[")[0]] += few
+            deep[test.split("[")[0]] += many
+        left = deep.total() - now.total()
+        if not left:
             return []
-        left = sum(deep - normal for normal, deep in self.deep.values())
-        return [f"{left:,} cases, left to a deep run (`python3 -m generator test --deep`):"] + [
-            f"    {normal:,} of {deep:,} in {test}" for test, (normal, deep) in sorted(self.deep.items())
+        return [f"{left:,} cases, left to a deep run (`{COMMAND}`):"] + [
+            f"    {now[test]:,} of {deep[test]:,} in {test}" for test in sorted(deep) if deep[test] > now[test]
         ]
 
 

@@ -66,7 +66,7 @@ def _add_author_commands(commands: "argparse._SubParsersAction", edition: argpar
     test = commands.add_parser("test", help="run every check and test; what follows -- goes to pytest")
     test.set_defaults(edition="", json=False, annotations=False)
     test.add_argument("--no-browser", action="store_true", help="leave the browser tests out, and say which")
-    test.add_argument("--deep", action="store_true", help="the same tests with far more cases each")
+    test.add_argument("--deep", action="store_true", help="the proofs alone, with far more cases each; records the run")
     check = commands.add_parser("check", parents=[edition], help="check the rules: every problem with file and line")
     form = check.add_mutually_exclusive_group()
     form.add_argument("--json", action="store_true", help="the problems as JSON")

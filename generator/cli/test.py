@@ -1,4 +1,4 @@
-"""test: every check of the rules, then every test, with the 20 slowest and what was left out at the end."""
+"""test: every check of the rules, then every test, with the 20 slowest, what was measured and what was left out at the end."""
 
 import argparse
 import os
@@ -19,12 +19,12 @@ def run(options: argparse.Namespace) -> int:
     Returns 1 when the rules have problems. Raises Stop when a browser is wanted and cannot be had.
     """
     words = [f"--durations={SLOWEST}"]
-    if options.no_browser:
+    if options.deep:
+        words.append("--deep")  # has no browser tests
+    elif options.no_browser:
         words.append("--no-browser")
     else:
         os.environ[browser.VARIABLE] = browser.find_or_install()
-    if options.deep:
-        words.append("--deep")
     if check.run(options):
         say("The tests were not run: mend the rules first.")
         return 1
