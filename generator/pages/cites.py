@@ -26,6 +26,16 @@ class Cited:
 
 
 @dataclass(frozen=True)
+class Rest:
+    """What is cited, by id: what to call it, the evidence (None for a source by itself), and all sources behind it."""
+
+    id: str
+    name: str
+    evidence: Evidence | None
+    cited: list[Cited]
+
+
+@dataclass(frozen=True)
 class Use:
     """A place that uses an item: the kind and id of its page, an anchor on it or empty, and what to call it."""
 
@@ -53,6 +63,17 @@ def _once(found: list[Cited]) -> list[Cited]:
     for cited in found:
         seen.setdefault((cited.source.id, cited.evidence.id if cited.evidence else ""), cited)
     return list(seen.values())
+
+
+def rests(rulebook: Rulebook, cites: tuple[Cite, ...]) -> list[Rest]:
+    """What is cited: evidence with all of its sources, or a source by itself."""
+    found = []
+    for cite in cites:
+        cited = resolve(rulebook, (cite,))
+        if cited:
+            others = f" and {len(cited) - 1} more" if len(cited) > 1 else ""
+            found.append(Rest(cite.id, cited[0].name + others, cited[0].evidence, cited))
+    return found
 
 
 def citing(rulebook: Rulebook) -> list[tuple[Use, tuple[Cite, ...]]]:

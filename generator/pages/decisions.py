@@ -3,11 +3,11 @@
 from dataclasses import dataclass
 
 from generator.pages import wording
-from generator.pages.cites import Cited, Use, resolve
+from generator.pages.cites import Rest, Use, rests
 from generator.pages.jinja import render
 from generator.pages.paths import Links, page_path
 from generator.pages.questions import of_decision
-from generator.reading.items import Cite, Evidence
+from generator.pages.varieties import named
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import Decision, Example, Outcome, Row
 
@@ -23,25 +23,13 @@ LONG = 15
 
 
 @dataclass(frozen=True)
-class Rest:
-    """What a row cites, by id: what to call it, the evidence (None for a source by itself), and all sources behind it."""
-
-    id: str
-    name: str
-    evidence: Evidence | None
-    cited: list[Cited]
-
-
-@dataclass(frozen=True)
 class Line:
-    """A row of the table as shown: the words of its cells in the order of the columns (empty for any), its outcome, what the row
-    and its note cite."""
+    """A row of the table as shown: the words of its cells in the order of the columns (empty for any), its outcome, what it cites."""
 
     row: Row
     cells: tuple[str, ...]
     outcome: Outcome
     rests: list[Rest]
-    noted: list[Rest]
 
 
 @dataclass(frozen=True)
@@ -83,20 +71,10 @@ def more_page(rulebook: Rulebook, table: Decision) -> str:
         words=wording,
         links=Links(more_path(table)),
         table=table,
+        varieties=named(rulebook, table),
         rests=list({rest.id: rest for row in table.rows for rest in rests(rulebook, row.cites + row.note_cites)}.values()),
         examples=[shown(rulebook, table, example) for example in table.examples],
     )
-
-
-def rests(rulebook: Rulebook, cites: tuple[Cite, ...]) -> list[Rest]:
-    """What is cited: evidence with all of its sources, or a source by itself."""
-    found = []
-    for cite in cites:
-        cited = resolve(rulebook, (cite,))
-        if cited:
-            others = f" and {len(cited) - 1} more" if len(cited) > 1 else ""
-            found.append(Rest(cite.id, cited[0].name + others, cited[0].evidence, cited))
-    return found
 
 
 def decision_page(rulebook: Rulebook, table: Decision) -> str:
@@ -115,6 +93,7 @@ def decision_page(rulebook: Rulebook, table: Decision) -> str:
         policy=POLICY[table.policy],
         columns=columns,
         names={one.id: one.label for one in columns},
+        varieties={one.id: one.name for one in named(rulebook, table)},
         rows=[line(rulebook, table, row) for row in table.rows],
         cautions=[rulebook.cautions[name] for name in cautions if name in rulebook.cautions],
         examples=[shown(rulebook, table, example) for example in beside],
@@ -138,8 +117,7 @@ def line(rulebook: Rulebook, table: Decision, row: Row) -> Line:
     """A row of the table, in words."""
     words = {cell.fact: cell_words(rulebook, cell.fact, cell.text) for cell in row.when}
     outcome = next((one for one in table.outcomes if one.id == row.then), Outcome(row.then, f"weight {row.weight:+g}", ""))
-    cells = tuple(words.get(name, "") for name in table.facts)
-    return Line(row, cells, outcome, rests(rulebook, row.cites), rests(rulebook, row.note_cites))
+    return Line(row, tuple(words.get(name, "") for name in table.facts), outcome, rests(rulebook, row.cites))
 
 
 def choice_labels(rulebook: Rulebook, name: str) -> dict[str, str]:
