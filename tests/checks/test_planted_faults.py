@@ -26,15 +26,16 @@ def tables(seed: int, policy: str, count: int = TABLES):
 
 
 @pytest.mark.parametrize("policy", ["one_row", "first_row"])
-def test_sound_tables_are_silent(policy):
+def test_sound_tables_are_silent(policy, told):
     """A table whose rows part everything has no gap, no overlap and no row that cannot be reached."""
     for _, asked, table in tables(1, policy):
         book = partitions.book(asked, table)
         rows = [problem for problem in reachability.check(book) if "Row" in problem.sentence]
         assert [*completeness.check(book), *overlap.check(book), *known_gaps.check(book), *rows] == []
+        told(1, "sound random tables, silent")
 
 
-def test_a_row_taken_away_leaves_a_gap_that_is_found_in_full():
+def test_a_row_taken_away_leaves_a_gap_that_is_found_in_full(told):
     """The sets of facts reported share nothing with the rows and, together with them, leave nothing uncovered."""
     for rng, asked, table in tables(2, "one_row"):
         gone = rng.choice(table.rows)
@@ -42,6 +43,7 @@ def test_a_row_taken_away_leaves_a_gap_that_is_found_in_full():
         axes = axes_of(partitions.book(asked, holed), holed)
         rows = [box_of(axes, row.when) for row in holed.rows]
         gaps = completeness.gaps_of(axes, holed)
+        told(int(bool(gaps)), "planted gaps, found in full", of=1)
         assert gaps and not any(common(gap, row) for gap in gaps for row in rows)
         assert len(gaps) > completeness.MOST_SHOWN or uncovered(everything(axes), [*rows, *gaps]) is None
 
@@ -58,7 +60,7 @@ def test_a_listed_gap_is_honoured_and_reported_once_it_is_covered():
         assert [problem.line for problem in known_gaps.check(book)] == [7]
 
 
-def test_a_row_widened_over_its_neighbour_is_found():
+def test_a_row_widened_over_its_neighbour_is_found(told):
     """A row that loses one of its cells overlaps some other row of the table."""
     for rng, asked, table in tables(4, "one_row"):
         place = rng.choice([k for k, row in enumerate(table.rows) if row.when])
@@ -67,15 +69,17 @@ def test_a_row_widened_over_its_neighbour_is_found():
         rows = list(table.rows)
         rows[place] = replace(row, when=tuple(cell for cell in row.when if cell != dropped))
         problems = list(overlap.check(partitions.book(asked, replace(table, rows=tuple(rows)))))
+        told(int(bool(problems)), "planted overlaps, found", of=1)
         assert problems and all(f"{row.id} " in problem.sentence for problem in problems)
 
 
-def test_a_row_repeated_behind_itself_is_found():
+def test_a_row_repeated_behind_itself_is_found(told):
     """In a first-row table a copy of an earlier row can never apply."""
     for rng, asked, table in tables(5, "first_row"):
         copy = replace(rng.choice(table.rows[:-1]), id="COPY")
         shadowed = replace(table, rows=(*table.rows[:-1], copy, table.rows[-1]))
         found = [problem for problem in reachability.check(partitions.book(asked, shadowed)) if "COPY" in problem.sentence]
+        told(len(found), "planted rows out of reach, found", of=1)
         assert len(found) == 1
 
 

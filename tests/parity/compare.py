@@ -28,17 +28,18 @@ class Sample:
 
 @dataclass
 class Report:
-    """What a comparison found: cases run; those that differ (encoded arguments, Python, JavaScript); those where JavaScript stops at a whole
+    """What a comparison found: the engine; cases run; those that differ (encoded arguments, Python, JavaScript); those where JavaScript stops at a whole
     number beyond 2**53, where Python goes on (but Python's own ValueError, such as for int(nan), must be told by both)."""
 
     function: str
+    engine: str
     cases: int
     wrong: list[tuple[list, str, str]] = field(default_factory=list)
     stopped: list[list] = field(default_factory=list)
 
     def __str__(self) -> str:
         """One line of numbers, then the first few that differ."""
-        first = f"{self.function}: {self.cases:,} cases, {len(self.wrong)} wrong, {len(self.stopped)} stopped at 2**53"
+        first = f"{self.function} in {self.engine}: {self.cases:,} cases, {len(self.wrong)} wrong, {len(self.stopped)} stopped at 2**53"
         rows = [f"  {given}\n    Python     {ours:.400}\n    JavaScript {theirs:.400}" for given, ours, theirs in self.wrong[:3]]
         return "\n".join([first, *rows])
 
@@ -61,8 +62,9 @@ def sample(function: Callable[..., object], cases: list[list], raised: set[str])
 
 def compare(calls: Sample, run: Run) -> Report:
     """Run the same calls in JavaScript and tell what differs."""
-    report = Report(f"{calls.module}.{calls.name}", len(calls.cases))
-    for case, ours, theirs in zip(calls.encoded, calls.ours, answers(run, calls.module, calls.name, calls.encoded)):
+    report = Report(f"{calls.module}.{calls.name}", run.engine, len(calls.cases))
+    came = answers(run, calls.module, calls.name, calls.encoded)
+    for case, ours, theirs in zip(calls.encoded, calls.ours, came, strict=True):
         if ours == shorten(theirs, calls.raised):
             continue
         if theirs == TOO_LARGE and ours != "!ValueError":

@@ -1,17 +1,16 @@
 """What parity tests share: the seed, the engines with the shipped scripts, and the rows that once failed."""
 
-import os
 import random
 from collections.abc import Callable
 
 import pytest
 
+from tests.measured import Told
 from tests.parity import scripts
 from tests.parity.compare import Report, raised_texts
 from tests.parity.engines import ENGINES, Run
 from tests.parity.rows import keep
-
-SEED = os.environ.get("PARITY_SEED", "2025-11-24")
+from tests.seed import SEED
 
 
 @pytest.fixture(scope="session")
@@ -35,10 +34,12 @@ def rng(request: pytest.FixtureRequest) -> random.Random:
 
 
 @pytest.fixture
-def expect_same() -> Callable[[list[Report]], None]:
-    """Fail with what differs; the failing rows are kept in rows.jsonl and run ever after."""
+def expect_same(told: Told) -> Callable[[list[Report]], None]:
+    """Count what was compared and fail with what differs; the failing rows are kept in rows.jsonl and run ever after."""
 
     def check(reports: list[Report]) -> None:
+        for report in reports:
+            told.compared(report.engine, report.cases, len(report.wrong))
         bad = [report for report in reports if report.wrong]
         for report in bad:
             keep(report.function, [case for case, _, _ in report.wrong[:5]])

@@ -2,6 +2,7 @@
 
 import json
 from collections.abc import Callable
+from dataclasses import dataclass
 from pathlib import Path
 
 import quickjs
@@ -9,7 +10,14 @@ from py_mini_racer import MiniRacer
 
 DRIVER = (Path(__file__).parent / "driver.js").read_text(encoding="utf-8")
 BATCH = 2_000
-Run = Callable[[str, str, str], str]
+
+
+@dataclass(frozen=True)
+class Run:
+    """An engine with scripts loaded: its name, and what answers a batch of calls (module, function, arguments as JSON)."""
+
+    engine: str
+    call: Callable[[str, str, str], str]
 
 
 def v8(script: str) -> Run:
@@ -17,7 +25,7 @@ def v8(script: str) -> Run:
     engine = MiniRacer()
     engine.eval(script)
     engine.eval(DRIVER)
-    return lambda *given: engine.call("parity", *given)
+    return Run("V8", lambda *given: engine.call("parity", *given))
 
 
 def quickjs_ng(script: str) -> Run:
@@ -25,7 +33,7 @@ def quickjs_ng(script: str) -> Run:
     engine = quickjs.Context()
     engine.eval(script)
     engine.eval(DRIVER)
-    return engine.get("parity")
+    return Run("QuickJS-ng", engine.get("parity"))
 
 
 ENGINES: dict[str, Callable[[str], Run]] = {"V8": v8, "QuickJS-ng": quickjs_ng}
@@ -36,5 +44,5 @@ def answers(run: Run, module: str, function: str, cases: list[list]) -> list[str
     found: list[str] = []
     for start in range(0, len(cases), BATCH):
         batch = json.dumps(cases[start : start + BATCH])
-        found += json.loads(run(module, function, batch))
+        found += json.loads(run.call(module, function, batch))
     return found

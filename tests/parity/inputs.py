@@ -47,13 +47,19 @@ def of_value(rng: random.Random, value: Value, edge: bool) -> float:
     return a_number(rng, value.low, value.high, (value.high - value.low) / 100 or 1.0, edge)
 
 
+def of_input(rng: random.Random, function: Any, fact: Fact | None, wanted: Any, edge: bool) -> Any:
+    """A value of a fact; of what is no fact by its type alone, a text mostly one that the calculator's module names."""
+    if fact:
+        return of_fact(rng, fact, wanted, edge)
+    named = [text for name, text in function.__globals__.items() if name.isupper() and isinstance(text, str)]
+    if wanted is str and named and rng.random() < 0.95:
+        return rng.choice(named)
+    return Maker(rng, endless=False, largest=100.0).value(wanted, edge)
+
+
 def a_case(rng: random.Random, function: Any, rulebook: Rulebook, edge: bool) -> list:
     """The arguments of a calculator: its inputs and its values."""
     (inputs, values), _ = signature(function)
-    known = rulebook.facts
-    asked = {
-        name: of_fact(rng, known[name], wanted, edge) if name in known else Maker(rng, endless=False).value(wanted, edge)
-        for name, wanted in fields(inputs).items()
-    }
+    asked = {name: of_input(rng, function, rulebook.facts.get(name), wanted, edge) for name, wanted in fields(inputs).items()}
     used = {name: of_value(rng, rulebook.values[name], edge) for name in fields(values)}
     return [inputs(**asked), values(**used)]

@@ -31,7 +31,7 @@ def some_facts(rng: random.Random, rulebook: Rulebook, edge: bool) -> Facts:
     return with_defaults(fact_specs(rulebook), Facts(stored.ids, numbers, statuses))
 
 
-def test_same_plans(rulebook, calculators_run, raised, rng, amount, expect_same):
+def test_same_plans(rulebook, calculators_run, raised, rng, amount, expect_same, told):
     """No difference over blocks with much and little known, ordinary and at the edges; one plan in ten or more comes to its drawing."""
     tables = plan_tables(rulebook)
     total = amount(NORMAL, DEEP)
@@ -42,6 +42,7 @@ def test_same_plans(rulebook, calculators_run, raised, rng, amount, expect_same)
         reports = [compare(calls, calculators_run[engine]) for engine in ENGINES]
         expect_same(reports)
         assert not any(report.stopped for report in reports)
+        told(len(cases), "whole plans of random blocks, the same in both languages")
         drawn += sum('"scircle"' in one for one in calls.ours)
     assert drawn > total // 10
 

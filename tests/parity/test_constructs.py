@@ -27,10 +27,12 @@ def runs():
 
 
 @pytest.mark.parametrize("function", FUNCTIONS, ids=lambda function: function.__name__)
-def test_same_answers(function, runs, rng, amount):
+def test_same_answers(function, runs, rng, amount, told):
     """No difference; JavaScript may stop at 2**53, but then with that error."""
     calls = calls_of(function, rng, amount(NORMAL, DEEP))
     reports = [compare(calls, run) for run in runs.values()]
+    for report in reports:
+        told.compared(report.engine, report.cases, len(report.wrong))
     assert not any(report.wrong for report in reports), "\n".join(map(str, reports))
 
 

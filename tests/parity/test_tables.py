@@ -30,7 +30,7 @@ def at_every_stretch(one: Table) -> list[list]:
     return cases
 
 
-def test_every_cell_of_the_guide_s_tables(rulebook, calculators_run, raised, amount, expect_same):
+def test_every_cell_of_the_guide_s_tables(rulebook, calculators_run, raised, amount, expect_same, told):
     """All combinations; of tables with more than the normal number a fixed random choice, all of them in the deep run."""
     most = amount(300, 100_000)
     for decision in rulebook.decisions.values():
@@ -38,6 +38,7 @@ def test_every_cell_of_the_guide_s_tables(rulebook, calculators_run, raised, amo
         chosen = cases if len(cases) <= most else random.Random(0).sample(cases, most)
         calls = sample(decide, chosen, raised)
         expect_same([compare(calls, run) for run in calculators_run.values()])
+        told(len(chosen), "cells of the guide's tables, the same in both languages", of=len(cases))
 
 
 def test_answers_of_the_guide_s_decisions(rulebook, calculators_run, raised, rng, amount, expect_same):

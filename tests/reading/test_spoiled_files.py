@@ -12,13 +12,14 @@ from generator.reading.ledger import add_missing
 from generator.reading.read import read_rulebook
 from generator.reading.yaml_lines import read_file
 
+from tests.measured import Told
 from tests.reading.spoiling import spoiled
 
 LONGEST_S = 5.0
 OF_THE_MACHINE = re.compile(r"is not of type|\$ref|anyOf|allOf|Traceback|None|dict|schema|instance")
 
 
-def test_spoiled_files_give_problems_in_plain_words(rules: Path, amount: Callable[[int, int], int]) -> None:
+def test_spoiled_files_give_problems_in_plain_words(rules: Path, amount: Callable[[int, int], int], told: Told) -> None:
     """Every problem names a file that is there, a line that it has, and ends as a sentence; case by seed."""
     add_missing(rules, "2026-11-25")
     files = sorted(rules.rglob("*.yml"))
@@ -31,6 +32,8 @@ def test_spoiled_files_give_problems_in_plain_words(rules: Path, amount: Callabl
         path.write_text(spoiled(random, good, data), newline="")
         noticed += _told_plainly(rules, seed)
         path.write_text(good)
+        told(1, "spoiled files, read and checked without a traceback")
+    told(noticed, "of them told as problems in plain words")
     assert noticed > 0
 
 
