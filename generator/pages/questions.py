@@ -28,12 +28,12 @@ class Group:
     questions: list[Question]
 
 
-def question(rulebook: Rulebook, fact: Fact, optional: bool = False) -> Question:
-    """A fact as a question of a form."""
+def question(rulebook: Rulebook, fact: Fact, optional: bool = False, brief: bool = False) -> Question:
+    """A fact as a question of a form; a brief one leaves how to find it out to the fact's own page."""
     default = rulebook.values.get(fact.default_value)
     standing = STANDING[default.followed.standing] if default else ""
     notes = [choice.note for choice in fact.choices] if any(choice.note for choice in fact.choices) else []
-    return Question(fact.id, fact.ask, fact.observe, standing, notes, optional)
+    return Question(fact.id, fact.ask, "" if brief else fact.observe, standing, notes, optional)
 
 
 def feeding(rulebook: Rulebook, table: Decision) -> list[Decision]:
@@ -49,14 +49,18 @@ def feeding(rulebook: Rulebook, table: Decision) -> list[Decision]:
 
 
 def of_decision(rulebook: Rulebook, table: Decision) -> list[Group]:
-    """The base facts of a table and of the tables that feed it; a fact that two tables ask is asked once."""
+    """The base facts of a table and of the tables that feed it; a fact that two tables ask is asked once.
+
+    What feeding tables ask is asked briefly: a page that joins many tables would become too heavy and too long to fill in.
+    """
     groups, asked = [], set()
     for asking in [table, *feeding(rulebook, table)]:
         new = [name for name in asking.facts if name in rulebook.facts and name not in asked]
         asked.update(new)
         title = "" if asking is table else asking.title
         if new:
-            groups.append(Group(title, [question(rulebook, rulebook.facts[name]) for name in new]))
+            brief = asking is not table
+            groups.append(Group(title, [question(rulebook, rulebook.facts[name], brief=brief) for name in new]))
     return groups
 
 

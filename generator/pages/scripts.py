@@ -22,7 +22,7 @@ from generator.reading.tables import CalculatorForm, Decision
 ASSETS = Path(__file__).parent / "assets"
 FOLDER = "assets/guide/"
 SHARED = ["answer", "changes", "guard", "wording"]
-WRITTEN = ["numbers.js", "border.js", "link.js", "store.js", "dom.js", "form.js", "ask.js", "show.js", "page.js"]
+WRITTEN = ["numbers.js", "border.js", "link.js", "store.js", "dom.js", "tables.js", "form.js", "ask.js", "show.js", "page.js"]
 SENTENCES = ["answers.", "guard."]
 PLAN = "block_plan"
 DRAWN = ["drawing"]
@@ -79,6 +79,31 @@ def add(data: dict[str, Any]) -> str:
     return f"Guide.add({json.dumps(packed(data), ensure_ascii=False, separators=(',', ':'))});"
 
 
+def bare(tables: list[dict[str, Any]]) -> list[dict[str, Any]]:
+    """The engine's tables without what follows from ids, and a span that is one point as its number; tables.js makes them whole."""
+    return [
+        without(table, "word")
+        | {"rows": [bare_row(row) for row in table["rows"]]}
+        | {"outcomes": [without(one, "says", "word") for one in table["outcomes"]]}
+        for table in tables
+    ]
+
+
+def bare_row(row: dict[str, Any]) -> dict[str, Any]:
+    """A row without the id of its reason; its cells as [column, spans]."""
+    return without(row, "because") | {"cells": [[cell["column"], list(map(bare_span, cell["spans"]))] for cell in row["cells"]]}
+
+
+def without(record: dict[str, Any], *names: str) -> dict[str, Any]:
+    """The record without some of its fields."""
+    return {name: part for name, part in record.items() if name not in names}
+
+
+def bare_span(span: dict[str, Any]) -> float | list:
+    """A span as its number where it is one point, else as [low, low_in, high, high_in]."""
+    return span["low"] if span["low"] == span["high"] else list(span.values())
+
+
 def packed(data: Any) -> Any:
     """The data with each list of like records as one list of names and a list of values for each; `Guide.add` unpacks it."""
     if isinstance(data, dict):
@@ -112,7 +137,7 @@ def decision_script(rulebook: Rulebook, table: Decision) -> str:
         "groups": plain(of_decision(rulebook, table)),
         "outcomes": {one.id: {"action": one.action, "target": one.target, "years": one.years} for one in table.outcomes if one.action},
         "catalogue": used_units(encode.encode_catalogue(rulebook, [*SENTENCES, f"{table.id}.says."], words_for([], names), facts)),
-        "tables": encode.encode_tables(rulebook, table.id),
+        "tables": bare(encode.encode_tables(rulebook, table.id)),
         "candidates": encode.encode_candidates(rulebook, table.id),
     }
     return "\n".join([add(data), asset("decision.js"), "Guide.page.decision();\n"])
@@ -162,7 +187,7 @@ def plan_script(rulebook: Rulebook) -> str:
         "catalogue": encode.encode_catalogue(
             rulebook, [*SENTENCES, "plan.", *(f"{name}." for name in [*modules, *decisions, *DRAWN])], PLAN_WORDS, list(rulebook.facts)
         ),
-        "tables": tables,
+        "tables": bare(tables),
         "values": encode.encode_values(rulebook, PLAN),
     }
     return "\n".join([*map(compiled, modules), add(data), asset("drawing.js"), asset("plan.js"), "Guide.page.plan();\n"])

@@ -3,6 +3,7 @@ Guide.page.decision = function () {
   "use strict";
   const page = Guide.page;
   const data = page.data;
+  data.tables = page.tables(data.tables);
 
   page.open((all, fragment, headline, rest) => {
     const specs = data.catalogue.facts.filter((spec) => spec.kind !== "text");
