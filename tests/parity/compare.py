@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from types import ModuleType
 from typing import Any
 
-from tests.parity.encoding import answer, encoder, shorten
+from tests.parity.encoding import Encode, answer, encoder, shorten
 from tests.parity.engines import Run, answers
 from tests.parity.numbers import signature
 
@@ -55,9 +55,18 @@ def sample(function: Callable[..., object], cases: list[list], raised: set[str])
     """The calls and Python's answers. Raises TypeError where an answer is not of the annotated type."""
     types, result = signature(function)
     encode = [encoder(part) for part in types]
-    encoded = [[turn(part) for turn, part in zip(encode, case)] for case in cases]
+    once: dict[tuple[int, int], Any] = {}
+    encoded = [[_encoded(once, place, encode, part) for place, part in enumerate(case)] for case in cases]
     ours = [answer(function, case, encoder(result), raised) for case in cases]
     return Sample(function.__module__.rsplit(".", 1)[-1], function.__name__, cases, encoded, ours, raised)
+
+
+def _encoded(once: dict[tuple[int, int], Any], place: int, encode: list[Encode], part: Any) -> Any:
+    """An encoded argument; the same object gives the same one, so that it travels once."""
+    key = (place, id(part))
+    if key not in once:
+        once[key] = encode[place](part)
+    return once[key]
 
 
 def compare(calls: Sample, run: Run) -> Report:

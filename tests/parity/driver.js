@@ -35,17 +35,20 @@ var parity = (function () {
     return "n" + [0, 4].map((place) => view.getUint32(place).toString(16).padStart(8, "0")).join("");
   }
 
-  function answer(run, given) {
+  function answer(run, given, shared) {
     try {
-      return String(JSON.stringify(encode(run(...decode(given)))));
+      const args = given.map((part) => (part !== null && part.$ !== undefined ? shared[part.$] : decode(part)));
+      return String(JSON.stringify(encode(run(...args))));
     } catch (error) {
       return "!" + error.name + ": " + error.message;
     }
   }
 
-  /** module, function, JSON list of lists of arguments -> JSON list of answers. */
+  /** module, function, JSON of lists of arguments (where one is {$: k}, it is the k-th of the shared ones) -> JSON list of answers. */
   return function (module, name, batch) {
     const run = Guide[module][name];
-    return JSON.stringify(JSON.parse(batch).map((given) => answer(run, given)));
+    const { shared, cases } = JSON.parse(batch);
+    const ready = shared.map(decode);
+    return JSON.stringify(cases.map((given) => answer(run, given, ready)));
   };
 })();
