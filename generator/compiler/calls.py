@@ -3,27 +3,17 @@
 import ast
 
 from generator.compiler.scope import Scope, expression, on
-from generator.compiler.types import AND, BOOL, BROKEN, COUNT, FLOAT, INT, NUMBERS, TIGHT, Code, Refused, Signature, Type, js_name
+from generator.compiler.types import AND, BOOL, BROKEN, COUNT, FLOAT, INT, NUMBERS, TIGHT, Code, Refused, Signature, Type, js_name, need
 
 # name(type) -> the result's type, its JavaScript, its span
 BUILTINS: dict[str, tuple] = {
-    "len(list)": (INT, "{}.length", COUNT),
-    "abs(int)": (INT, "Math.abs({})"),
-    "abs(float)": (FLOAT, "Math.abs({})"),
-    "round(float)": (INT, "$.round({})"),
-    "int(float)": (INT, "$.truncate({})"),
-    "int(bool)": (INT, "({} ? 1 : 0)", (0, 1)),
-    "float(int)": (FLOAT, "{}"),
-    "math.floor(float)": (INT, "$.floor({})"),
-    "math.ceil(float)": (INT, "$.ceil({})"),
-    "math.sqrt(float)": (FLOAT, "$.sqrt({})"),
-    "math.fsum(list[float])": (FLOAT, "$.fsum({})"),
-    "sum(list[int])": (INT, "$.sum({})"),
-    "min(list[int])": (INT, "$.min({})"),
-    "min(list[float])": (FLOAT, "$.min({})"),
-    "max(list[int])": (INT, "$.max({})"),
-    "max(list[float])": (FLOAT, "$.max({})"),
-}
+    "len(list)": (INT, "{}.length", COUNT), "sum(list[int])": (INT, "$.sum({})"), "math.fsum(list[float])": (FLOAT, "$.fsum({})"),
+    "abs(int)": (INT, "Math.abs({})"), "abs(float)": (FLOAT, "Math.abs({})"), "math.sqrt(float)": (FLOAT, "$.sqrt({})"),
+    "round(float)": (INT, "$.round({})"), "math.floor(float)": (INT, "$.floor({})"), "math.ceil(float)": (INT, "$.ceil({})"),
+    "int(float)": (INT, "$.truncate({})"), "int(bool)": (INT, "({} ? 1 : 0)", (0, 1)), "float(int)": (FLOAT, "{}"),
+    "min(list[int])": (INT, "$.min({})"), "min(list[float])": (FLOAT, "$.min({})"),
+    "max(list[int])": (INT, "$.max({})"), "max(list[float])": (FLOAT, "$.max({})"),
+}  # fmt: skip
 QUANTIFIERS = {"any": "some", "all": "every"}
 BUILTIN_HINT = f"The subset has {', '.join([*BUILTINS, *QUANTIFIERS, 'sorted'])}; sum floats by math.fsum."
 
@@ -35,9 +25,8 @@ def call(node: ast.Call, scope: Scope, wanted: Type | None) -> Code:
     known = scope.locals.get(name) or scope.globals.get(name)
     if isinstance(known, Signature):
         return call_known(node, known, scope)
-    if known:
-        told = known.type == BROKEN
-        raise Refused(node, "" if told else f"`{name}` is not a function here.", "Write it without (), or give the value another name.")
+    told = known and known.type == BROKEN
+    need(not known, node, "" if told else f"`{name}` is not a function here.", "Leave () out, or give the value another name.")
     if name == "sorted":
         return sort(node, scope)
     return quantifier(node, name, scope) if name in QUANTIFIERS else builtin(node, name, scope)
@@ -50,31 +39,25 @@ def call_known(node: ast.Call, known: Signature, scope: Scope) -> Code:
     parts = []
     for parameter in known.parameters:
         if not given or given[0][0] not in ("", parameter.name):
-            if not parameter.default:
-                raise Refused(node, f"`{parameter.name}` is missing here.", hint)
+            need(parameter.default, node, f"`{parameter.name}` is missing here.", hint)
             parts.append(parameter.default)
             continue
         value = expression(given.pop(0)[1], scope, parameter.type)
         if not parameter.span[0] <= value.span[0] <= value.span[1] <= parameter.span[1]:
             raise Refused(node, f"`{parameter.name}` may leave its range.", "Give it a number that is sure to be in range.")
         parts.append(value.text)
-    if given:
-        raise Refused(node, f"`{known.name}` does not take `{given[0][0] or ast.unparse(given[0][1])}` here.", hint)
+    need(not given, node, f"`{known.name}` takes less than is given here.", hint)
     return Code(f"{known.name}({', '.join(parts)})", known.result)
 
 
 def builtin(node: ast.Call, name: str, scope: Scope) -> Code:
     """A built-in function of one argument; min and max take two or more as well."""
-    args = node.args
-    if name in ("min", "max") and len(args) > 1:
-        args = [ast.copy_location(ast.List(args), node)]
-    if len(args) != 1 or node.keywords:
-        raise Refused(node, f"`{name}` is not called like this here.", BUILTIN_HINT)
+    args = [ast.copy_location(ast.List(node.args), node)] if name in ("min", "max") and len(node.args) > 1 else node.args
+    need(len(args) == 1 and not node.keywords, node, f"`{name}` is not called like this here.", BUILTIN_HINT)
     made = isinstance(args[0], ast.GeneratorExp)
     value = comprehension(args[0], scope, None) if made else expression(args[0], scope)
     kind = "list" if name == "len" and value.type.item else value.type
-    if f"{name}({kind})" not in BUILTINS:
-        raise Refused(node, f"`{name}` of {value.type} is outside the subset.", BUILTIN_HINT)
+    need(f"{name}({kind})" in BUILTINS, node, f"`{name}` of {value.type} is outside the subset.", BUILTIN_HINT)
     type_, text, *span = BUILTINS[f"{name}({kind})"]
     return Code(text.format(value.at(TIGHT)), type_, TIGHT, *span)
 
@@ -93,10 +76,9 @@ def sort(node: ast.Call, scope: Scope) -> Code:
     match node:
         case ast.Call(args=[listed], keywords=[ast.keyword("key", ast.Lambda(ast.arguments(args=[ast.arg(name)], defaults=[]), body))]):
             xs = expression(listed, scope)
-            if xs.type.item:
-                key = expression(body, scope.inner({name: Code(js_name(name), xs.type.item)}))
-                if key.type in NUMBERS:
-                    return Code(f"$.sorted({xs.text}, ({js_name(name)}) => {key.text})", xs.type)
+            inner = scope.inner({name: Code(js_name(name), xs.type.item or xs.type)})
+            if xs.type.item and (key := expression(body, inner)).type in NUMBERS:
+                return Code(f"$.sorted({xs.text}, ({js_name(name)}) => {key.text})", xs.type)
     raise Refused(node, "`sorted` takes a list and a key that is a number.", "Write sorted(xs, key=lambda x: -x.rank); sort twice for ties.")
 
 
@@ -112,8 +94,7 @@ def comprehension(node: ast.ListComp | ast.GeneratorExp, scope: Scope, wanted: T
 
 def loop(node: ast.ListComp | ast.GeneratorExp, scope: Scope) -> tuple[Code, str, str, Scope]:
     """The one loop of a comprehension: its list, its names, its condition if any, and the scope inside."""
-    if len(node.generators) != 1:
-        raise Refused(node, "A comprehension has one loop here.", "Write the outer loop as a for.")
+    need(len(node.generators) == 1, node, "A comprehension has one loop here.", "Write the outer loop as a for.")
     part = node.generators[0]
     xs, items = items_of(part.iter, scope)
     names, local = targets(part.target, items)
@@ -128,15 +109,12 @@ def items_of(node: ast.expr, scope: Scope) -> tuple[Code, list[Code]]:
         start, stop, step = range_parts(node, scope)
         span = (min(start.span[0], stop.span[0]), max(start.span[1], stop.span[1]))
         return Code(f"$.range({start.text}, {stop.text}, {step})", Type("list", INT)), [Code("", INT, span=span)]
-    given = node.args if name in ("enumerate", "zip") else [node]
-    lists = [expression(part, scope) for part in given]
-    if not all(xs.type.item for xs in lists) or name and len(given) != (2 if name == "zip" else 1):
+    helped = name in ("enumerate", "zip")
+    lists = [expression(part, scope) for part in (node.args if helped else [node])]
+    if not all(xs.type.item for xs in lists) or len(lists) != (2 if name == "zip" else 1):
         raise Refused(node, "A loop does not run over this.", "Loop over a list, range(...), enumerate(xs) or zip(xs, ys).")
-    items = [Code("", xs.type.item) for xs in lists]
-    if name not in ("enumerate", "zip"):
-        return lists[0], items
-    numbered = [Code("", INT, span=COUNT)] if name == "enumerate" else []
-    return Code(f"$.{name}({', '.join(xs.text for xs in lists)})", lists[0].type), numbered + items
+    items = [Code("", INT, span=COUNT)] * (name == "enumerate") + [Code("", xs.type.item) for xs in lists]
+    return Code(f"$.{name}({', '.join(xs.text for xs in lists)})", lists[0].type) if helped else lists[0], items
 
 
 def range_parts(node: ast.Call, scope: Scope) -> tuple[Code, Code, str]:

@@ -5,17 +5,13 @@ import json
 import math
 
 from generator.compiler.scope import Scope, expression, on
-from generator.compiler.types import (
-    AND, BOOL, BROKEN, CHOICE, EQUAL, FLOAT, INT, LARGEST, NUMBERS, OR, ORDER, PRODUCT, STR, SUM, TIGHT, UNARY,
-    Code, Refused, Span, Type,
-)  # fmt: skip
+from generator.compiler.types import AND, BOOL, BROKEN, CHOICE, EQUAL, FLOAT, INT, LARGEST, NUMBERS, OR, ORDER, PRODUCT, STR, SUM
+from generator.compiler.types import TIGHT, UNARY, Code, Refused, Span, Type, need
 
 ARITHMETIC = {ast.Add: ("+", SUM), ast.Sub: ("-", SUM), ast.Mult: ("*", PRODUCT)}
 HELPED = {ast.FloorDiv: "quotient", ast.Mod: "remainder"}
-COMPARISONS = {
-    ast.Eq: ("===", EQUAL), ast.NotEq: ("!==", EQUAL),
-    ast.Lt: ("<", ORDER), ast.LtE: ("<=", ORDER), ast.Gt: (">", ORDER), ast.GtE: (">=", ORDER),
-}  # fmt: skip
+ORDERS = {ast.Lt: "<", ast.LtE: "<=", ast.Gt: ">", ast.GtE: ">="}
+COMPARISONS = {ast.Eq: ("===", EQUAL), ast.NotEq: ("!==", EQUAL), **{kind: (sign, ORDER) for kind, sign in ORDERS.items()}}
 
 
 @on(ast.Constant)
@@ -38,12 +34,10 @@ def literal(node: ast.Constant, scope: Scope, wanted: Type | None) -> Code:
 def name(node: ast.Name, scope: Scope, wanted: Type | None) -> Code:
     """A local name that has a value here, or a global constant."""
     known = scope.locals.get(node.id) or scope.globals.get(node.id)
-    if known is None:
-        raise Refused(node, f"`{node.id}` is not known here.", "Define it above, or import it from generator.calculators.")
-    if not isinstance(known, Code):
-        raise Refused(node, f"`{node.id}` stands here without a call.", f"Write {node.id}(...).")
-    if node.id in scope.locals and node.id not in scope.assigned and known.type != BROKEN:
-        raise Refused(node, f"`{node.id}` may have no value here.", f"Give {node.id} a value before, on every path.")
+    need(known, node, f"`{node.id}` is not known here.", "Define it above, or import it from generator.calculators.")
+    need(isinstance(known, Code), node, f"`{node.id}` stands here without a call.", f"Write {node.id}(...).")
+    valued = node.id not in scope.locals or node.id in scope.assigned or known.type == BROKEN
+    need(valued, node, f"`{node.id}` may have no value here.", f"Give {node.id} a value before, on every path.")
     return known
 
 
@@ -51,17 +45,9 @@ def name(node: ast.Name, scope: Scope, wanted: Type | None) -> Code:
 def field(node: ast.Attribute, scope: Scope, wanted: Type | None) -> Code:
     """record.field."""
     record = expression(node.value, scope)
-    for part in record.type.fields:
-        if part.name == node.attr:
-            return Code(f"{record.at(TIGHT)}.{node.attr}", part.type, span=part.span)
-    fields = ", ".join(part.name for part in record.type.fields) or "none"
-    raise Refused(node, f"{record.type} has no field `{node.attr}`.", f"Its fields: {fields}.")
-
-
-def whole(text: str, level: int, span: Span) -> Code:
-    """An int result: as it is where its span proves it exact, else checked when it runs."""
-    exact = -LARGEST <= span[0] and span[1] <= LARGEST
-    return Code(text, INT, level, span) if exact else Code(f"$.whole({text})", INT)
+    fields = {part.name: part for part in record.type.fields}
+    need(node.attr in fields, node, f"{record.type} has no field `{node.attr}`.", f"Its fields: {', '.join(fields) or 'none'}.")
+    return Code(f"{record.at(TIGHT)}.{node.attr}", fields[node.attr].type, span=fields[node.attr].span)
 
 
 @on(ast.UnaryOp)
@@ -114,13 +100,12 @@ def arithmetic(node: ast.BinOp, left: Code, right: Code) -> Code:
 
 
 def whole_result(op: type, text: str, level: int, a: Span, b: Span) -> Code:
-    """a op b of ints with the span of the result; a product that may be -0 loses its sign by + 0."""
-    if op == ast.Mult:
-        corners = sorted(x * y for x in a for y in b)
-        result = whole(text, level, (corners[0], corners[-1]))
-        negative = min(*a, *b) < 0 and result.level == level
-        return Code(f"{text} + 0", INT, SUM, result.span) if negative else result
-    return whole(text, level, (a[0] + b[0], a[1] + b[1]) if op == ast.Add else (a[0] - b[1], a[1] - b[0]))
+    """a op b of ints: checked when it runs, unless the span of the result proves it exact; a product loses the sign of -0."""
+    products = sorted(x * y for x in a for y in b)
+    span = {ast.Add: (a[0] + b[0], a[1] + b[1]), ast.Sub: (a[0] - b[1], a[1] - b[0]), ast.Mult: (products[0], products[-1])}[op]
+    if span[0] < -LARGEST or span[1] > LARGEST:
+        return Code(f"$.whole({text})", INT)
+    return Code(f"{text} + 0", INT, SUM, span) if op == ast.Mult and min(*a, *b) < 0 else Code(text, INT, level, span)
 
 
 @on(ast.BoolOp)
@@ -144,8 +129,7 @@ def comparison(node: ast.Compare, scope: Scope, wanted: Type | None) -> Code:
 
 def compare(op: ast.cmpop, first: ast.expr, second: ast.expr, scope: Scope) -> Code:
     """Two numbers in any way; two texts or two bools for equality."""
-    if type(op) not in COMPARISONS:
-        raise Refused(second, "`is` and chained `in` are outside the subset.", "Write == or !=; x in xs stands alone.")
+    need(type(op) in COMPARISONS, second, "`is` and chained `in` are outside the subset.", "Write == or !=; x in xs stands alone.")
     left, right = expression(first, scope), expression(second, scope)
     sign, level = COMPARISONS[type(op)]
     same = left.type == right.type and left.type in (STR, BOOL) and level == EQUAL
@@ -158,16 +142,14 @@ def compare(op: ast.cmpop, first: ast.expr, second: ast.expr, scope: Scope) -> C
 def refuse_work(node: ast.expr, sentence: str) -> None:
     """Refuse anything but literals, names, fields and lists of them, where JavaScript looks twice or in another order."""
     plain = (ast.Constant, ast.Name, ast.Attribute, ast.List, ast.UnaryOp, ast.expr_context, ast.unaryop)
-    if not all(isinstance(part, plain) for part in ast.walk(node)):
-        raise Refused(node, sentence, "Give it a name on a line before.")
+    need(all(isinstance(part, plain) for part in ast.walk(node)), node, sentence, "Give it a name on a line before.")
 
 
 def membership(node: ast.Compare, scope: Scope) -> Code:
     """x in xs, x not in xs, of ints, texts or bools."""
     refuse_work(node.comparators[0], "JavaScript works the list after `in` out first.")
     item = expression(node.left, scope)
-    if item.type not in (INT, STR, BOOL):
-        raise Refused(node, f"`in` does not look for {item.type}.", "Write any(x == y for y in ys).")
+    need(item.type in (INT, STR, BOOL), node, f"`in` does not look for {item.type}.", "Write any(x == y for y in ys).")
     text = f"{expression(node.comparators[0], scope, Type('list', item.type)).text}.includes({item.text})"
     return Code(f"!{text}", BOOL, UNARY) if isinstance(node.ops[0], ast.NotIn) else Code(text, BOOL)
 
@@ -189,8 +171,7 @@ def list_literal(node: ast.List, scope: Scope, wanted: Type | None) -> Code:
     for part in node.elts:
         parts.append(expression(part, scope, item))
         item = parts[0].type
-    if item is None:
-        raise Refused(node, "It is not said what this list holds.", "Write xs: list[float] = [] (or its type).")
+    need(item, node, "It is not said what this list holds.", "Write xs: list[float] = [] (or its type).")
     return Code(f"[{', '.join(part.text for part in parts)}]", Type("list", item))
 
 
@@ -198,11 +179,9 @@ def list_literal(node: ast.List, scope: Scope, wanted: Type | None) -> Code:
 def subscript(node: ast.Subscript, scope: Scope, wanted: Type | None) -> Code:
     """xs[i], xs[a:b]."""
     xs = expression(node.value, scope)
-    if xs.type.item is None:
-        raise Refused(node, f"{xs.type} is not a list.", "Only lists are indexed.")
+    need(xs.type.item, node, f"{xs.type} is not a list.", "Only lists are indexed.")
     if not isinstance(node.slice, ast.Slice):
         return Code(f"$.at({xs.text}, {expression(node.slice, scope, INT).text})", xs.type.item)
-    if node.slice.step:
-        raise Refused(node, "A slice has no step here.", "Write a comprehension over range(start, stop, 2).")
+    need(not node.slice.step, node, "A slice has no step here.", "Write a comprehension over range(start, stop, 2).")
     start, stop = (expression(end, scope, INT).text if end else "" for end in (node.slice.lower, node.slice.upper))
     return Code(f"{xs.at(TIGHT)}.slice({start or '0'}{', ' * bool(stop)}{stop})", xs.type)

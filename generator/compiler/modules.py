@@ -6,13 +6,12 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from generator.compiler.scope import Scope, expression, outside
-from generator.compiler.types import ANY_WHOLE, BROKEN, SCALARS, Code, Parameter, Refused, Signature, Span, Type, js_name
+from generator.compiler.types import ANY_WHOLE, BROKEN, SCALARS, Code, Parameter, Refused, Signature, Span, Type, js_name, need
 
 ROOT = Path(__file__).resolve().parents[2]
 CALCULATORS = ROOT / "generator" / "calculators"
 PACKAGE = "generator.calculators."
 UNSAFE = re.compile("[\u2028\u2029\U00010000-\U0010ffff]")
-Ranges = dict[str, Span]
 
 
 @dataclass
@@ -23,7 +22,7 @@ class Module:
     name: str
     path: str
     text: str
-    ranges: Ranges = field(default_factory=dict)
+    ranges: dict[str, Span] = field(default_factory=dict)
     tree: ast.Module = field(default_factory=lambda: ast.Module([], []))
     names: dict[str, Signature | Code] = field(default_factory=dict)
     imports: dict[str, str] = field(default_factory=dict)
@@ -31,7 +30,7 @@ class Module:
     refusals: list[Refused] = field(default_factory=list)
 
 
-def read_file(name: str, ranges: Ranges | None = None, trail: tuple[str, ...] = ()) -> Module:
+def read_file(name: str, ranges: dict[str, Span] | None = None, trail: tuple[str, ...] = ()) -> Module:
     """Read generator/calculators/<name>.py; trail names the modules that are importing it. Raises FileNotFoundError."""
     path = CALCULATORS / f"{name}.py"
     return read(Module(name, path.relative_to(ROOT).as_posix(), path.read_text(encoding="utf-8"), ranges or {}), (*trail, name))
@@ -66,7 +65,8 @@ def read(module: Module, trail: tuple[str, ...]) -> Module:
             read_top(node, module, trail)
         except Refused as refused:
             module.refusals.append(refused)
-            names = [getattr(node, "name", ""), getattr(getattr(node, "target", node), "id", ""), *(part.name for part in getattr(node, "names", []))]
+            names = [getattr(node, "name", ""), getattr(getattr(node, "target", node), "id", "")]
+            names += [part.name for part in getattr(node, "names", [])]
             module.names = {**{name: Code("", BROKEN) for name in names}, **module.names}
     return module
 
@@ -74,9 +74,7 @@ def read(module: Module, trail: tuple[str, ...]) -> Module:
 def read_top(node: ast.stmt, module: Module, trail: tuple[str, ...]) -> None:
     """Take in one statement of the top level."""
     match node:
-        case ast.Expr() if is_docstring(node):
-            pass
-        case ast.Import(names=[ast.alias(name="math", asname=None)]):
+        case ast.Import(names=[ast.alias(name="math", asname=None)]) | ast.Expr(value=ast.Constant(value=str())):
             pass
         case ast.ImportFrom():
             read_import(node, module, trail)
@@ -86,7 +84,7 @@ def read_top(node: ast.stmt, module: Module, trail: tuple[str, ...]) -> None:
             module.constants[name] = code.text
         case ast.ClassDef(bases=[], decorator_list=[decorator]) if ast.unparse(decorator) == "dataclass(frozen=True)":
             ranges = module.ranges if node.name.endswith("Inputs") else {}
-            fields = tuple(parameter(part, module, ranges) for part in node.body if not is_docstring(part))
+            fields = tuple(parameter(part, module, ranges) for part in node.body[ast.get_docstring(node) is not None :])
             define(module, node, node.name, Signature(js_name(node.name), fields, Type(node.name, None, module.name, fields)))
         case ast.ClassDef():
             raise Refused(node, f"`{node.name}` is not a plain frozen dataclass.", "Write @dataclass(frozen=True) above class Name:.")
@@ -101,15 +99,9 @@ def read_top(node: ast.stmt, module: Module, trail: tuple[str, ...]) -> None:
             raise outside(node)
 
 
-def is_docstring(node: ast.stmt) -> bool:
-    """True for a text that stands alone."""
-    return isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant) and isinstance(node.value.value, str)
-
-
 def define(module: Module, node: ast.AST, name: str, what: Signature | Code) -> None:
     """Give a global name its meaning."""
-    if name in module.names:
-        raise Refused(node, f"`{name}` is defined twice.", "Choose another name.")
+    need(name not in module.names, node, f"`{name}` is defined twice.", "Choose another name.")
     module.names[name] = what
 
 
@@ -120,8 +112,7 @@ def read_import(node: ast.ImportFrom, module: Module, trail: tuple[str, ...]) ->
     other = (node.module or "").removeprefix(PACKAGE)
     if other == node.module or not (CALCULATORS / f"{other}.py").is_file():
         raise Refused(node, f"`{node.module}` cannot be imported here.", "Write from generator.calculators.x import y, or import math.")
-    if other in trail:
-        raise Refused(node, f"The import of `{other}` goes round in a circle.", "Move what both need into a third module.")
+    need(other not in trail, node, f"The import of `{other}` goes round in a circle.", "Move what both need into a third module.")
     exported = read_imported(other, trail)
     for alias in node.names:
         if alias.asname or alias.name not in exported.names or alias.name in exported.imports:
@@ -130,7 +121,7 @@ def read_import(node: ast.ImportFrom, module: Module, trail: tuple[str, ...]) ->
         module.imports[alias.name] = other
 
 
-def parameter(node: ast.stmt | ast.arg, module: Module, ranges: Ranges) -> Parameter:
+def parameter(node: ast.stmt | ast.arg, module: Module, ranges: dict[str, Span]) -> Parameter:
     """A parameter of a function, or a field of a record, which may have a literal as default."""
     value = getattr(node, "value", None)
     match node:

@@ -40,22 +40,18 @@ INSTEAD = {
     "Lambda": "A lambda stands only as the key of sorted(); write a function with a name.",
     "NamedExpr": "Assign on a line of its own first.",
     "GeneratorExp": "Write a list: [... for x in xs].",
-    "Yield": "Append to a list and return it.",
     "Starred": "Write each argument out.",
     "Try": "Test before, and raise ValueError for what cannot be.",
     "Assert": 'Write if not ...: raise ValueError("...").',
     "Match": "Write if, elif, else.",
-    "With": "A calculator only reckons.",
     "FunctionDef": "Move the inner function to the top level.",
-    "Delete": "Make a new list without the item.",
-    "Global": "Give the value as an argument and return it.",
 }
 
 
 def outside(node: ast.AST) -> Refused:
     """The refusal of a construct that nothing is registered for."""
     name = type(node).__name__
-    hint = INSTEAD.get(name.removesuffix("Comp").removesuffix("From"), "See the grammar in generator/compiler/__init__.py.")
+    hint = INSTEAD.get(name.removesuffix("Comp"), "See the grammar in generator/compiler/__init__.py.")
     return Refused(node, f"`{name}` is outside the subset.", hint)
 
 

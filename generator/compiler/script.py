@@ -7,16 +7,16 @@ import tokenize
 from pathlib import Path
 
 from generator.compiler import calls, expressions  # noqa: F401  (they register what they turn into JavaScript)
-from generator.compiler.modules import CALCULATORS, PACKAGE, Module, Ranges, read, read_file
+from generator.compiler.modules import CALCULATORS, PACKAGE, Module, read, read_file
 from generator.compiler.statements import Comments, Lines, function, pop_comments
-from generator.compiler.types import Refused, Signature, js_name
+from generator.compiler.types import Refused, Signature, Span, js_name
 from generator.problems import Problem, ProblemsFound
 
 HELPERS = Path(__file__).with_name("helpers.js")
 TWINS = {"numbertext": Path(__file__).with_name("numbertext.js")}
 
 
-def compile_module(name: str, ranges: Ranges | None = None) -> str:
+def compile_module(name: str, ranges: dict[str, Span] | None = None) -> str:
     """The script of generator/calculators/<name>.py: classic, strict, ES2018; the same text on every run.
 
     ranges are the declared ones of its int inputs. Raises ProblemsFound with every refusal; FileNotFoundError without a module.
@@ -24,7 +24,7 @@ def compile_module(name: str, ranges: Ranges | None = None) -> str:
     return TWINS[name].read_text(encoding="utf-8") if name in TWINS else script(read_file(name, ranges))
 
 
-def compile_text(text: str, path: str, name: str, ranges: Ranges | None = None) -> str:
+def compile_text(text: str, path: str, name: str, ranges: dict[str, Span] | None = None) -> str:
     """The same for the text of a module; path is what problems name. Raises ProblemsFound."""
     return script(read(Module(name, path, text, ranges or {}), (name,)))
 
@@ -68,9 +68,9 @@ def script(module: Module) -> str:
         lines += top(node, module, comments)
     refuse_recursion(module)
     if module.refusals:
-        raise ProblemsFound([problem(module.path, refused) for refused in module.refusals if str(refused)])
-    own = {name: known for name, known in module.names.items() if name not in module.imports}
-    exported = [pair(name, known.name if isinstance(known, Signature) else known.text) for name, known in own.items()]
+        told = [refused for refused in module.refusals if refused.sentence]
+        raise ProblemsFound([Problem(module.path, one.line, f"Column {one.column}: {one.sentence}", one.hint, "compiler") for one in told])
+    exported = [pair(name, js_name(name)) for name in module.names if name not in module.imports]
     lines += [*pop_comments(comments, len(module.text)), "", f"return {{ {', '.join(exported)} }};"]
     head = [*docstring(module.tree), f"Guide.{module.name} = (function ($) {{", '  "use strict";']
     return "\n".join([*head, *indented(lines), "})(Guide.$);", ""])
@@ -119,11 +119,6 @@ def refuse_recursion(module: Module) -> None:
     reached = {name: {part.id for part in ast.walk(node) if isinstance(part, ast.Name)} & set(functions) for name, node in functions.items()}
     for _ in functions:
         reached = {name: set().union(others, *(reached[other] for other in others)) for name, others in reached.items()}
-    for name in [name for name, others in reached.items() if name in others]:
-        sentence = f"`{name}` calls itself, directly or through others."
-        module.refusals.append(Refused(functions[name], sentence, "Write a while loop with a list of what is still to do."))
-
-
-def problem(path: str, refused: Refused) -> Problem:
-    """A refusal as a problem: the column stands in the sentence."""
-    return Problem(path, refused.line, f"Column {refused.column}: {refused.sentence}", refused.hint, "compiler")
+    hint = "Write a while loop with a list of what is still to do."
+    calling = [name for name, others in reached.items() if name in others]
+    module.refusals += [Refused(functions[name], f"`{name}` calls itself, directly or through others.", hint) for name in calling]

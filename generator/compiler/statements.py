@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from generator.compiler.calls import items_of, range_parts, targets
 from generator.compiler.modules import Module, read_type
 from generator.compiler.scope import Scope, expression, outside
-from generator.compiler.types import ANY_WHOLE, BOOL, BROKEN, STR, TIGHT, Code, Refused, Type, js_name
+from generator.compiler.types import ANY_WHOLE, BOOL, BROKEN, STR, TIGHT, Code, Refused, Type, js_name, need
 
 Lines = list[str]
 Comments = list[tuple[int, str]]
@@ -52,16 +52,24 @@ def mentions(node: ast.AST, name: str) -> bool:
     return any(isinstance(part, ast.Name) and part.id == name for part in ast.walk(node))
 
 
+def elif_of(node: ast.stmt) -> list[ast.stmt]:
+    """The `elif` of an if, which stands in the same column; nothing when there is none."""
+    rest = node.orelse if isinstance(node, ast.If) else []
+    return rest if len(rest) == 1 and isinstance(rest[0], ast.If) and rest[0].col_offset == node.col_offset else []
+
+
 def find_home(name: str, statements: list[ast.stmt], homes: dict[str, ast.stmt]) -> None:
     """Find where a local name is declared: at the first statement of the innermost block that holds all its uses."""
     using = [part for part in statements if mentions(part, name)]
-    first = using[0]
-    inside = [inner for inner in (getattr(first, "body", []), getattr(first, "orelse", [])) if any(mentions(part, name) for part in inner)]
-    outer = any(mentions(part, name) for part in ast.iter_child_nodes(first) if not isinstance(part, ast.stmt))
-    if len(using) == len(inside) == 1 and not outer:
+    inner, last = [], using[0]
+    while chain := elif_of(last):
+        inner, last = [*inner, last.body], chain[0]
+    inner += [getattr(last, "body", []), getattr(last, "orelse", [])]
+    inside = [block for block in inner if any(mentions(part, name) for part in block)]
+    if len(using) == len(inside) == 1:
         find_home(name, inside[0], homes)
     else:
-        homes[name] = first
+        homes[name] = using[0]
 
 
 def block(statements: list[ast.stmt], body: Body) -> Lines:
@@ -75,8 +83,7 @@ def block(statements: list[ast.stmt], body: Body) -> Lines:
         try:
             if type(node) not in STATEMENTS:
                 raise outside(node)
-            own = assigned_name(node)
-            names = sorted(js_name(name) for name, home in body.homes.items() if home is node and name != own)
+            names = sorted(js_name(name) for name, home in body.homes.items() if home is node and name != assigned_name(node))
             lines += [f"let {', '.join(names)};"] * bool(names) + STATEMENTS[type(node)](node, body)
         except Refused as refused:
             body.module.refusals.append(refused)
@@ -115,12 +122,9 @@ def assign(node: ast.Assign | ast.AnnAssign, body: Body) -> Lines:
 
 def augment(node: ast.AugAssign, body: Body) -> Lines:
     """x += e: the same as x = x + e, but of numbers only, since a list would be changed in place."""
-    if not isinstance(node.target, ast.Name):
-        raise Refused(node, "An assignment gives one name a value.", "Make a new list or record instead of changing one.")
-    loaded = ast.copy_location(ast.Name(node.target.id), node.target)
-    if expression(loaded, body.scope).type.item:
-        raise Refused(node, "A list is not changed by an operator.", "Write xs = xs + ys, or xs.append(x).")
-    value = ast.copy_location(ast.BinOp(loaded, node.op, node.value), node)
+    changed = expression(node.target, body.scope).type.item
+    need(not changed, node, "A list is not changed by an operator.", "Write xs = xs + ys, or xs.append(x).")
+    value = ast.copy_location(ast.BinOp(node.target, node.op, node.value), node)
     return assign(ast.copy_location(ast.Assign([node.target], value), node), body)
 
 
@@ -134,8 +138,6 @@ def append(node: ast.Expr, body: Body) -> Lines:
             if not xs.type.item or target.id not in body.scope.fresh:
                 raise Refused(node, "Only a list that this function made is changed.", "Copy it first, ys = xs[:], and return it.")
             return [f"{xs.text}.push({expression(item, body.scope, xs.type.item).text});"]
-    if not isinstance(node.value, ast.Call):
-        expression(node.value, body.scope)
     raise Refused(node, "Nothing keeps this value.", "Assign it, or take the line out; a list that has a name takes append.")
 
 
@@ -146,8 +148,8 @@ def if_else(node: ast.If, body: Body, word: str = "if") -> Lines:
     before = set(scope.assigned)
     lines += block(node.body, body)
     after, scope.assigned = scope.assigned, before
-    if len(node.orelse) == 1 and isinstance(node.orelse[0], ast.If) and node.orelse[0].col_offset == node.col_offset:
-        lines += if_else(node.orelse[0], body, "} else if")[:-1]
+    if chain := elif_of(node):
+        lines += if_else(chain[0], body, "} else if")[:-1]
     elif node.orelse:
         lines += ["} else {", *block(node.orelse, body)]
     ways = [way for way in (after, scope.assigned) if way is not None]
@@ -157,8 +159,7 @@ def if_else(node: ast.If, body: Body, word: str = "if") -> Lines:
 
 def loop_block(node: ast.For | ast.While, body: Body) -> Lines:
     """The block of a loop, which may run not at all: what it assigns has no value for certain afterwards."""
-    if node.orelse:
-        raise Refused(node, "`else` after a loop is outside the subset.", "Keep a bool and test it after the loop.")
+    need(not node.orelse, node, "`else` after a loop is outside the subset.", "Keep a bool and test it after the loop.")
     before = set(body.scope.assigned)
     lines = block(node.body, body)
     body.scope.assigned = before
@@ -167,8 +168,8 @@ def loop_block(node: ast.For | ast.While, body: Body) -> Lines:
 
 def while_loop(node: ast.While, body: Body) -> Lines:
     """while: with a limit of steps, so that a page never hangs."""
-    test = expression(node.test, body.scope, BOOL)
-    return [f"for (let $steps = 0; {test.text}; $steps = $.step($steps)) {{", *loop_block(node, body)]
+    test = expression(node.test, body.scope, BOOL).text
+    return [f"for (let $steps = 0; {test}; $steps = $.step($steps)) {{", *loop_block(node, body)]
 
 
 def for_loop(node: ast.For, body: Body) -> Lines:
@@ -176,9 +177,8 @@ def for_loop(node: ast.For, body: Body) -> Lines:
     scope = body.scope
     xs, items = items_of(node.iter, scope)
     names, local = targets(node.target, items)
-    for name in local:
-        if name in scope.assigned or name in body.module.names:
-            raise Refused(node.target, f"`{name}` is in use already.", "Choose another name for the loop.")
+    taken = [name for name in local if name in scope.assigned or name in body.module.names]
+    need(not taken, node.target, f"`{', '.join(taken)}` is in use already.", "Choose another name for the loop.")
     for part in ast.walk(node):
         if isinstance(part, ast.Attribute) and part.attr == "append" and mentions(node.iter, ast.unparse(part.value)):
             raise Refused(part, "A list is changed while the loop runs over it.", "Loop over a copy: xs[:].")
@@ -191,16 +191,14 @@ def for_loop(node: ast.For, body: Body) -> Lines:
     scope.locals, scope.loops = {**scope.locals, **local}, scope.loops | set(local)
     scope.assigned |= set(local)
     lines = [opening, *loop_block(node, body)]
-    scope.locals, scope.loops = {**scope.locals, **outer[0]}, outer[1]
-    scope.locals = {name: code for name, code in scope.locals.items() if name in outer[0] or name not in local}
+    scope.locals, scope.loops = {**{name: code for name, code in scope.locals.items() if name not in local}, **outer[0]}, outer[1]
     scope.assigned -= set(local)
     return lines
 
 
 def give_back(node: ast.Return, body: Body) -> Lines:
     """return e."""
-    if node.value is None:
-        raise Refused(node, "A function returns a value.", f"Return {body.result}.")
+    need(node.value, node, "A function returns a value.", f"Return {body.result}.")
     value = expression(node.value, body.scope, body.result)
     body.scope.assigned = None
     return [f"return {value.text};"]

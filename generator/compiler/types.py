@@ -11,10 +11,9 @@ COUNT: Span = (0, 2**32)  # how many items a JavaScript list can hold
 # How tightly JavaScript binds: a piece of a lower level needs parentheses where a higher one is asked for.
 LOOSE, CHOICE, OR, AND, EQUAL, ORDER, SUM, PRODUCT, UNARY, TIGHT = range(10)
 
-RESERVED = frozenset(
-    "arguments await break case catch class const continue debugger default delete do else enum eval export extends false finally for "
-    "function if implements import in instanceof interface let new null package private protected public return static super switch "
-    "this throw true try typeof undefined var void while with yield Array Error Guide Infinity Math NaN Number Object String".split()
+RESERVED = frozenset(  # those that Python's own keywords leave over
+    "Guide Math arguments case catch const debugger default delete do enum eval export extends false function implements instanceof "
+    "interface let new null package private protected public static super switch this throw true typeof var void".split()
 )
 
 
@@ -77,6 +76,12 @@ class Refused(Exception):
         super().__init__(sentence)
         self.line, self.column = getattr(node, "lineno", 0), getattr(node, "col_offset", 0) + 1
         self.sentence, self.hint = sentence, hint
+
+
+def need(holds: object, node: ast.AST, sentence: str, hint: str) -> None:
+    """Refuse the node unless something holds."""
+    if not holds:
+        raise Refused(node, sentence, hint)
 
 
 def js_name(name: str) -> str:

@@ -51,15 +51,15 @@ PLANTS = [
     # expressions
     ("expressions", '{right.at(level + 1)}"', '{right.at(level)}"'),
     ("expressions", "return whole_result(op, text, level, left.span, right.span) if", "return Code(text, INT, level) if"),
-    ("expressions", "exact = -LARGEST <= span[0] and span[1] <= LARGEST", "exact = True"),
-    ("expressions", "negative = min(*a, *b) < 0 and result.level == level", "negative = False"),
+    ("expressions", "span[0] < -LARGEST or span[1] > LARGEST", "False"),
+    ("expressions", "op == ast.Mult and min(*a, *b) < 0", "False"),
     ("expressions", 'return Code(f"0 - {value.at(PRODUCT)}", INT, SUM, (-high, -low))', 'return Code(f"-{value.at(TIGHT)}", INT, UNARY)'),
-    ("expressions", "(corners[0], corners[-1])", "(a[0] * b[0], a[1] * b[1])"),
+    ("expressions", "(products[0], products[-1])", "(a[0] * b[0], a[1] * b[1])"),
     ("expressions", "(a[0] + b[0], a[1] + b[1])", "(0, 0)"),
     ("expressions", "(0 if min(*left.span, *right.span) >= 0 else -most, most)", "(0, 1)"),
     ("expressions", 'Code(f"$.divide({left.text}, {right.text})", FLOAT)', 'Code(f"({left.at(PRODUCT)} / {right.at(UNARY)})", FLOAT)'),
     ("expressions", "isinstance(node.right, ast.Constant) and node.right.value:", "True:"),
-    ("expressions", 'ast.LtE: ("<=", ORDER)', 'ast.LtE: ("<", ORDER)'),
+    ("expressions", 'ast.LtE: "<="', 'ast.LtE: "<"'),
     ("expressions", '{right.at(level + 1)}", BOOL, level)', '{right.at(level + 1)}", BOOL, TIGHT)'),
     ("expressions", '" && ".join(pair.text', '" || ".join(pair.text'),
     ("expressions", ".at(level + 1) for value in node.values", ".at(0) for value in node.values"),
@@ -85,10 +85,10 @@ PLANTS = [
     ("statements", "TIGHT, value.span if once else ANY_WHOLE", "TIGHT, value.span"),
     ("statements", "$end = {stop.text}; {names} {sign} $end", "$end = 0; {names} {sign} {stop.text}"),
     ("statements", '">" if step == "-1" else "<"', '">=" if step == "-1" else "<"'),
-    ("statements", "{test.text}; $steps", "{test.text} && $steps < 3; $steps"),
+    ("statements", "{test}; $steps", "{test} && $steps < 3; $steps"),
     ("statements", 'lines += ["} else {", *block(node.orelse, body)]', 'lines += ["} else if (false) {", *block(node.orelse, body)]'),
     ("statements", "return [f\"{type(node).__name__.lower()};\"]", 'return ["continue;"]'),
-    ("statements", "ast.BinOp(loaded, node.op, node.value)", "ast.BinOp(node.value, node.op, loaded)"),
+    ("statements", "ast.BinOp(node.target, node.op, node.value)", "ast.BinOp(node.value, node.op, node.target)"),
 ]
 
 

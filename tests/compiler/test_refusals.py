@@ -115,14 +115,14 @@ EXPRESSIONS = [  # an expression in a function of x: float, n: int, ok: bool, te
 ]
 STATEMENTS = [  # a body of the same function, which returns a float
     ("@try:\n    return x\nexcept ValueError:\n    return 0.0", "raise ValueError for what cannot be"),
-    ("@with x:\n    return x", "only reckons"),
+    ("@with x:\n    return x", "the grammar"),
     ("@assert ok\nreturn x", "if not ...: raise ValueError"),
-    ("@del xs\nreturn x", "without the item"),
-    ("@global y\nreturn x", "as an argument"),
+    ("@del xs\nreturn x", "the grammar"),
+    ("@global y\nreturn x", "the grammar"),
     ("@match n:\n    case 1:\n        return x\nreturn x", "if, elif, else"),
     ("@def inner(a: float) -> float:\n    return a\nreturn x", "top level"),
     ("@import math\nreturn x", "outside"),
-    ("@yield x", "Append to a list"),
+    ("@yield x", "Nothing keeps"),
     ("@a = b = 1.0\nreturn a", "one name a value"),
     ("@a, b = 1.0, 2.0\nreturn a", "one name a value"),
     ("@xs[0] = 1.0\nreturn x", "new list"),

@@ -359,6 +359,28 @@ def branches(x: float, flag: bool) -> str:
     return size
 
 
+def branches_of_their_own(x: float, n: int) -> float:
+    """A name that only the later branches know, one that a single branch knows, one of a nested if."""
+    result = 0.0
+    if x > 5.0:
+        result = x
+    elif x > 0.0:
+        part = x * 2.0
+        result = part
+    elif n > 0:
+        part = x * 3.0
+        if n > 5:
+            deep = part + 1.0
+            result = deep
+        else:
+            deep = part - 1.0
+            result = deep + len([part for part in [deep] if part > 0.0])
+    else:
+        other = x - 1.0
+        result = other
+    return result
+
+
 def scoped(xs: list[int]) -> int:
     """A name of one block, used again as the name of a comprehension and after a loop."""
     best = 0
