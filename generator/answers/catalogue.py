@@ -8,6 +8,7 @@ from generator.calculators.wording import Catalogue, MessageForm, NumberForm, Pa
 from generator.reading.items import Message
 from generator.reading.rulebook import Rulebook
 
+WORK = ("action", "target", "years")  # what an outcome means for the work, where its table says so
 PLACE = re.compile(r"\{([a-z0-9_]+)\}")
 
 
@@ -49,7 +50,7 @@ def message_form(message: Message) -> MessageForm:
 
 def words(rulebook: Rulebook, prefixes: Iterable[str] = ("",)) -> list[Word]:
     """The words whose id begins with one of the prefixes: `fact.`, `choice.<fact>.`, `decision.`, `outcome.<decision>.`,
-    `calculator.`, `stage.`, `term.`, `value.`."""
+    `action.<decision>.`, `target.<decision>.`, `years.<decision>.`, `calculator.`, `stage.`, `term.`, `value.`."""
     starts = tuple(prefixes)
     return [Word(name, text) for name, text in _all_words(rulebook).items() if name.startswith(starts)]
 
@@ -61,6 +62,8 @@ def _all_words(rulebook: Rulebook) -> dict[str, str]:
     for decision in rulebook.decisions.values():
         found[f"decision.{decision.id}"] = decision.title
         found |= {f"outcome.{decision.id}.{outcome.id}": outcome.label for outcome in decision.outcomes}
+        works = [(kind, outcome, getattr(outcome, kind)) for kind in WORK for outcome in decision.outcomes]
+        found |= {f"{kind}.{decision.id}.{outcome.id}": text for kind, outcome, text in works if text}
     found |= {f"calculator.{form.id}": form.title for form in rulebook.calculators.values()}
     found |= {f"stage.{stage.id}": stage.title for stage in rulebook.stages.values()}
     found |= {f"term.{term.id}": term.term for term in rulebook.terms.values()}

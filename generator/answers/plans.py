@@ -9,6 +9,7 @@ from generator.answers.records import plain
 from generator.answers.shared import stamp, with_texts
 from generator.answers.tables import tables_for
 from generator.calculators import tables as engine
+from generator.calculators.plan_system import DECISION
 from generator.reading.rulebook import Rulebook
 
 PLAN = "block_plan"
@@ -28,8 +29,10 @@ def plan(rulebook: Rulebook, block: dict[str, Any]) -> dict:
 
 
 def plan_tables(rulebook: Rulebook) -> list[engine.Table]:
-    """The tables of all decisions, feeding tables first: what block_plan takes, here and on the page."""
+    """The tables of all decisions, feeding tables first: what block_plan takes, here and on the page. The main decision's come
+    first, so that what led to it stands in the order in which it asks."""
     found: dict[str, engine.Table] = {}
-    for decision in rulebook.decisions:
+    main = [name for name in rulebook.decisions if name == DECISION]
+    for decision in [*main, *rulebook.decisions]:
         found |= {table.id: table for table in tables_for(rulebook, decision)}
     return list(found.values())

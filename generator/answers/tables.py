@@ -1,5 +1,6 @@
 """Decisions of the rulebook as the engine's tables: feeding tables first, cut at the boundaries they use."""
 
+from generator.answers.catalogue import WORK
 from generator.answers.cutting import points, worth_trying
 from generator.answers.specs import fact_spec
 from generator.calculators import tables as engine
@@ -115,9 +116,10 @@ def _row(decision: Decision, row: Row, places: dict[str, int], outcomes: dict[st
 
 
 def _outcome(decision: Decision, outcome: Outcome) -> engine.Outcome:
-    """One outcome with its message and word."""
+    """One outcome with its message and words."""
     word = f"outcome.{decision.id}.{outcome.id}"
-    return engine.Outcome(outcome.id, f"{decision.id}.says.{outcome.id}", word, _spans(outcome.sums), outcome.layout)
+    action, target, years = (f"{kind}.{decision.id}.{outcome.id}" if getattr(outcome, kind) else "" for kind in WORK)
+    return engine.Outcome(outcome.id, f"{decision.id}.says.{outcome.id}", word, _spans(outcome.sums), outcome.layout, action, target, years)
 
 
 def _spans(spans: tuple[Span, ...]) -> list[engine.Span]:

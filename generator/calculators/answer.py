@@ -44,7 +44,7 @@ class Answer:
     outcome is an outcome's id, "" when not settled; possible are the ids of the outcomes left; covered is false when
     something is possible that no row covers; ask_next is the id of a fact or ""; status is the weakest status the
     answer rests on (`unknown` while it is open); reasons stand strongest first, this decision's before those of the
-    tables that feed it; steps say what each of those tables gave."""
+    tables that feed it, those in the order of the walk; steps say what each of those tables gave."""
 
     decision: str
     settled: bool
@@ -70,8 +70,8 @@ def answer(tables: list[Table], specs: list[FactSpec], facts: Facts, decision: s
     asked = "" if one.settled else ask_next(tables, facts, decided, decision)
     chain = chain_of(tables, decided, decision)
     reasons: list[Reason] = []
-    for name in chain:
-        reasons = reasons_of(table_of(tables, name), decided_of(decided, name)) + reasons
+    for name in main_first(chain):
+        reasons = reasons + reasons_of(table_of(tables, name), decided_of(decided, name))
     return Answer(
         decision=decision,
         settled=one.settled,
@@ -106,6 +106,12 @@ def chain_of(tables: list[Table], decided: list[Decided], decision: str) -> list
             chain = [name] + chain
             used = used + decided_of(decided, name).uses
     return chain
+
+
+def main_first(chain: list[str]) -> list[str]:
+    """A chain with the decision itself before the tables that feed it, which stay in the order of the walk."""
+    last = len(chain) - 1
+    return chain[last:] + chain[:last]
 
 
 def reasons_of(table: Table, one: Decided) -> list[Reason]:

@@ -1,12 +1,12 @@
 """The plan's choice of the system: the decision `pruning_system` and all that feeds it."""
 
-from generator.calculators.answer import chain_of, reasons_of, step
+from generator.calculators.answer import chain_of, main_first, reasons_of, step
 from generator.calculators.asking import ask_next
 from generator.calculators.engine import decide_all
 from generator.calculators.facts import Facts
 from generator.calculators.plan_records import BlockPlanValues, Part, status_of
 from generator.calculators.say import Say
-from generator.calculators.tables import Decided, Table, decided_of, table_of
+from generator.calculators.tables import Decided, Outcome, Table, decided_of, table_of
 
 SYSTEM: str = "choose_system"
 DECISION: str = "pruning_system"
@@ -15,7 +15,8 @@ MOST_SHOWN: int = 6
 
 def choose_system(facts: Facts, values: BlockPlanValues, earlier: list[Part], tables: list[Table]) -> Part:
     """The target system. choice is the layout that this winter's answer asks for, where all answers still possible ask for the
-    same. Raises ValueError when the tables lack the decision."""
+    same; lines give the main answer with its reasons before what led to it, in the order of the walk. Raises ValueError when the
+    tables lack the decision."""
     decided = decide_all(tables, facts)
     table = table_of(tables, DECISION)
     one = decided_of(decided, DECISION)
@@ -24,8 +25,7 @@ def choose_system(facts: Facts, values: BlockPlanValues, earlier: list[Part], ta
     lines: list[Say] = []
     sources: list[str] = []
     cautions: list[str] = []
-    for k in range(len(chain)):
-        name = chain[len(chain) - 1 - k]
+    for name in main_first(chain):
         lines.append(step(table_of(tables, name), decided_of(decided, name)))
         for reason in reasons_of(table_of(tables, name), decided_of(decided, name)):
             lines.append(reason.says)
@@ -46,7 +46,7 @@ def choose_system(facts: Facts, values: BlockPlanValues, earlier: list[Part], ta
         headline=headline_of(table, one),
         numbers=[],
         lines=lines,
-        notes=open_answers(table, one),
+        notes=work_of(table.outcomes[one.outcome]) if one.settled else open_answers(table, one),
         sources=sources,
         cautions=cautions,
     )
@@ -59,9 +59,21 @@ def joined(names: list[str], more: list[str]) -> list[str]:
 
 def open_answers(table: Table, one: Decided) -> list[Say]:
     """The answers still possible, where they are few enough to read."""
-    if one.settled or len(one.possible) > MOST_SHOWN:
+    if len(one.possible) > MOST_SHOWN:
         return []
     return [Say("plan.still_possible", [], [table.outcomes[k].word]) for k in one.possible]
+
+
+def work_of(outcome: Outcome) -> list[Say]:
+    """What the answer means for the work: what to do this winter, what to aim for, how long it takes; what the table says of it."""
+    lines: list[Say] = []
+    if outcome.action != "":
+        lines.append(Say("plan.action", [], [outcome.action]))
+    if outcome.target != "":
+        lines.append(Say("plan.target", [], [outcome.target]))
+    if outcome.years != "":
+        lines.append(Say("plan.years", [], [outcome.years]))
+    return lines
 
 
 def headline_of(table: Table, one: Decided) -> Say:

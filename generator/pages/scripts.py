@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Any, get_type_hints
 
 from generator.answers import encode
+from generator.answers.catalogue import WORK
 from generator.answers.plans import plan_tables
 from generator.answers.records import plain
 from generator.answers.tables import feeding_order
@@ -26,7 +27,7 @@ WRITTEN = ["numbers.js", "border.js", "link.js", "store.js", "dom.js", "tables.j
 SENTENCES = ["answers.", "guard."]
 PLAN = "block_plan"
 DRAWN = ["drawing"]
-PLAN_WORDS = ["decision.", "outcome.", "choice.", "term."]
+PLAN_WORDS = ["decision.", "outcome.", "choice.", "term.", *(f"{kind}." for kind in WORK)]
 BLOCK_COMMENT = re.compile(r"^[ \t]*/\*\*.*?\*/[ \t]*\n", re.DOTALL | re.MULTILINE)
 LINE_COMMENT = re.compile(r"^[ \t]*//.*\n|^[ \t]*\n", re.MULTILINE)
 INDENT = re.compile(r"^[ \t]+", re.MULTILINE)
@@ -84,7 +85,7 @@ def bare(tables: list[dict[str, Any]]) -> list[dict[str, Any]]:
     return [
         without(table, "word")
         | {"rows": [bare_row(row) for row in table["rows"]]}
-        | {"outcomes": [without(one, "says", "word") for one in table["outcomes"]]}
+        | {"outcomes": [without(one, "says", "word", *WORK) for one in table["outcomes"]]}
         for table in tables
     ]
 

@@ -150,3 +150,28 @@ def test_any_facts_unknown_still_give_a_plan(rulebook, seed):
     asked = found["ask_next"]
     assert asked == "" or asked in unknown or asked not in facts
     assert not (found["settled"] and asked)
+
+
+def test_the_system_says_what_to_do_this_winter_what_to_aim_for_and_how_long_it_takes(rulebook):
+    """The answer of the main decision is a target, an action and the years between, in the words of its table (agronomy, section 1)."""
+    for block in ("demo", "cool_canes"):
+        found = part(plan(rulebook, rulebook.blocks[block].facts)["plan"], "choose_system")
+        outcome = next(one for one in rulebook.decisions["pruning_system"].outcomes if one.id == found["possible"][0])
+        texts = [note["text"] for note in found["notes"]]
+        assert texts == [f"This winter: {outcome.action}.", f"The aim: {outcome.target}.", f"How long it takes: {outcome.years}."]
+
+
+def test_an_open_system_says_nothing_of_the_work(rulebook):
+    """While the answer is open nobody is told what to cut."""
+    found = part(made(rulebook, present_structure="unknown"), "choose_system")
+    assert not found["settled"]
+    assert {note["id"] for note in found["notes"]} <= {"plan.still_possible"}
+
+
+def test_reasons_stand_with_the_main_answer_first_then_in_the_order_of_the_walk(rulebook):
+    """What fed the main decision follows in the order in which it asks."""
+    steps = [line["words"][0] for line in part(made(rulebook), "choose_system")["lines"] if line["id"] == "answers.step"]
+    decision = rulebook.decisions["pruning_system"]
+    asked = [f"decision.{name}" for name in ("pruning_system", *decision.facts)]
+    assert [step for step in steps if step in asked] == [name for name in asked if name in steps]
+    assert steps[0] == "decision.pruning_system" and len(steps) > 2
