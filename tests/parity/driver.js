@@ -2,6 +2,8 @@
 var parity = (function () {
   "use strict";
   const view = new DataView(new ArrayBuffer(8));
+  const bytes = new Uint8Array(view.buffer);
+  const digits = Array.from({ length: 256 }, (_, byte) => byte.toString(16).padStart(2, "0"));
 
   function decode(given) {
     if (typeof given === "string") return given[0] === "s" ? given.slice(1) : number(given);
@@ -32,7 +34,9 @@ var parity = (function () {
   function hex(value) {
     if (value !== value) return "nan";
     view.setFloat64(0, value);
-    return "n" + [0, 4].map((place) => view.getUint32(place).toString(16).padStart(8, "0")).join("");
+    let text = "n";
+    for (let place = 0; place < 8; place++) text += digits[bytes[place]];
+    return text;
   }
 
   function answer(run, given, shared) {

@@ -9,7 +9,7 @@ from tests.parity.engines import ENGINES
 from tests.parity.numbers import Maker, signature
 from tests.parity.scripts import constructs, constructs_script, own_functions
 
-NORMAL, DEEP = 1_000, 20_000
+NORMAL, DEEP = 1_000, 65_000
 FUNCTIONS = own_functions(constructs())
 
 

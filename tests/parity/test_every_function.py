@@ -6,7 +6,7 @@ from tests.parity.compare import compare, sample
 from tests.parity.numbers import Maker, signature
 from tests.parity.scripts import calculators, own_functions
 
-NORMAL, DEEP = 300, 5_000
+NORMAL, DEEP = 300, 1_500
 
 
 @pytest.mark.parametrize("module", calculators(), ids=lambda module: module.__name__.rsplit(".", 1)[-1])
