@@ -15,7 +15,7 @@ from generator.pages.wording import capital
 
 TEMPLATES = Path(__file__).parent / "templates"
 _MARKS = re.compile(r"([\\`*_\[\]])")
-_START = re.compile(r"^(\s*)([#+\-]|\d+\.)", re.MULTILINE)
+_START = re.compile(r"^(\s*\d*)([#+\-]|\.(?=\s|$))", re.MULTILINE)
 
 
 def markdown(text: str) -> Markup:

@@ -44,6 +44,17 @@ def test_text_of_an_author_is_no_markup():
     assert markdown(TEXT) == "Row spacing \\* 2 &lt; 3 &amp; \\[so\\] \\_on\\_"
 
 
+def test_a_number_is_no_list_mark():
+    """81.8 stays as it is; `81. ` at the start of a line would begin a list and is kept from it."""
+    assert [markdown("81.8 %"), markdown("81. Spurs")] == ["81.8 %", "81\\. Spurs"]
+
+
+def test_no_page_shows_a_backslash(site):
+    """What keeps a character from being a Markdown mark is gone from the finished page."""
+    pages = {path: path.read_text(encoding="utf-8") for path in site.rglob("*.html")}
+    assert [path.name for path, text in pages.items() if "\\" in re.sub(r"<script.*?</script>", "", text, flags=re.DOTALL)] == []
+
+
 def test_no_page_has_a_style_or_a_script_in_it(built):
     """The strict policy needs no exception for our pages."""
     pages = {path: text for path, text in built.items() if path.endswith(".md")}
