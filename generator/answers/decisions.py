@@ -3,8 +3,9 @@
 from typing import Any
 
 from generator.answers.border import from_number
-from generator.answers.catalogue import catalogue
-from generator.answers.given import given
+from generator.answers.catalogue import WORK, catalogue
+from generator.answers.given import Given, given
+from generator.answers.link import link
 from generator.answers.shared import cautions, rests, sources, stamp
 from generator.answers.tables import base_facts, candidates_for, feeding_order, tables_for
 from generator.calculators.answer import Answer, Reason, answer
@@ -21,12 +22,12 @@ def decide(rulebook: Rulebook, decision: str, inputs: dict[str, Any]) -> dict:
     tables = tables_for(rulebook, decision)
     found = answer(tables, facts.specs, facts.facts, decision)
     changes = would_change(tables, facts.specs, facts.facts, candidates_for(rulebook, decision), decision)
-    return _as_data(rulebook, facts.specs, found, changes)
+    return _as_data(rulebook, facts, found, changes)
 
 
-def _as_data(rulebook: Rulebook, specs: list[FactSpec], found: Answer, changes: list[Change]) -> dict:
+def _as_data(rulebook: Rulebook, facts: Given, found: Answer, changes: list[Change]) -> dict:
     """The answer in words."""
-    words = catalogue(rulebook)
+    words, specs = catalogue(rulebook), facts.specs
     rests_on = rests(words, specs, found.rests_on)
     chain = [rulebook.decisions[name] for name in dict.fromkeys([found.decision, *(r.table for r in found.reasons)])]
     return {
@@ -37,6 +38,7 @@ def _as_data(rulebook: Rulebook, specs: list[FactSpec], found: Answer, changes: 
         "covered": found.covered,
         "outcome": found.outcome,
         "possible": found.possible,
+        "work": _work(rulebook, found),
         "ask_next": found.ask_next,
         "status": found.status,
         "reasons": [_reason(rulebook, words, reason) for reason in found.reasons],
@@ -49,7 +51,14 @@ def _as_data(rulebook: Rulebook, specs: list[FactSpec], found: Answer, changes: 
             rulebook, [*(n for r in found.reasons for n in r.cautions), *(n for d in chain for n in d.cautions)]
         ),
         **stamp(rulebook),
+        "link": link(rulebook, f"d/{found.decision}.html", facts),
     }
+
+
+def _work(rulebook: Rulebook, found: Answer) -> dict[str, str]:
+    """What the outcome means for the work, as far as its table says: action (this winter), target, years."""
+    outcomes = [one for one in rulebook.decisions[found.decision].outcomes if one.id == found.outcome]
+    return {kind: getattr(one, kind) for one in outcomes for kind in WORK if getattr(one, kind)}
 
 
 def _reason(rulebook: Rulebook, words: Catalogue, reason: Reason) -> dict:

@@ -1,5 +1,6 @@
 """The facts a caller gives, by id, become the numbers and statuses that calculators take."""
 
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Any
 
@@ -31,10 +32,11 @@ class Given:
     texts: dict[str, str]
 
 
-def given(rulebook: Rulebook, asked: list[str], inputs: dict[str, Any]) -> Given:
+def given(rulebook: Rulebook, asked: list[str], inputs: dict[str, Any], required: Iterable[str] = ()) -> Given:
     """Reads the inputs of the facts that are asked. A value given is entered, `unknown` is unknown, a default is assumed.
 
-    Raises BadInput with every fault: names that are not asked, values that do not fit, numbers out of range.
+    Raises BadInput with every fault: names that are not asked, values that do not fit, numbers out of range, required facts
+    without a value.
     """
     wrong = [_not_asked(name, asked) for name in inputs if name not in asked]
     specs = fact_specs(rulebook, asked)
@@ -51,6 +53,7 @@ def given(rulebook: Rulebook, asked: list[str], inputs: dict[str, Any]) -> Given
     if out_of_bounds:
         words = catalogue(rulebook)
         wrong += [f"{fault.fact}: {worded(words, fault.says, 'si')}" for fault in out_of_bounds]
+    wrong += _without_value(rulebook, facts, inputs, required)
     if wrong:
         raise BadInput(wrong)
     return Given(numbers, facts, texts)
@@ -68,6 +71,17 @@ def _take(spec: FactSpec, raw: Any, facts: Facts, texts: dict[str, str]) -> None
         return
     facts.numbers[index] = to_number(spec, raw)
     facts.statuses[index] = ENTERED
+
+
+def _without_value(rulebook: Rulebook, facts: Facts, inputs: dict[str, Any], required: Iterable[str]) -> Iterator[str]:
+    """The faults of required facts that are left out or unknown; of an unknown one also how to find it out."""
+    status = dict(zip(facts.ids, facts.statuses))
+    for fact in required:
+        if status.get(fact) == UNKNOWN:
+            observe = " ".join(rulebook.facts[fact].observe.split())
+            yield f"{fact}: is unknown, but this calculator needs it. {observe}".rstrip()
+        elif status.get(fact) == NOT_ASKED and fact not in inputs:
+            yield f"{fact}: is missing, this calculator needs it"
 
 
 def _not_asked(name: str, asked: list[str]) -> str:

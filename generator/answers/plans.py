@@ -2,29 +2,41 @@
 
 from typing import Any
 
+from generator.answers.behind import behind, picked
 from generator.answers.catalogue import catalogue
 from generator.answers.encode import calculator_class, calculator_module, value_ids
 from generator.answers.given import given
+from generator.answers.link import link
 from generator.answers.records import plain
-from generator.answers.shared import stamp, with_texts
+from generator.answers.shared import shown, stamp, with_texts
 from generator.answers.tables import tables_for
 from generator.calculators import tables as engine
 from generator.calculators.plan_system import DECISION
 from generator.reading.rulebook import Rulebook
 
 PLAN = "block_plan"
+PAGE = "plan.html"
 
 
 def plan(rulebook: Rulebook, block: dict[str, Any]) -> dict:
     """The plan of a block, given as facts by id in authors' values. Raises BadInput.
 
-    {name, rules, edition: {id, name, by}, texts: {fact: text}, facts: facts.Facts (all facts that are numbers, defaults filled
-    in), plan: block_plan.Plan}; every Say in the plan has its sentence beside it as `text`.
+    {name, rules, edition: {id, name, by}, link (to the page that shows it), texts: {fact: text}, facts: {fact: {status, value as an
+    author writes it}}, plan: block_plan.Plan, values, sources and cautions: see behind.py}; a fact that was not asked is not there,
+    one that is unknown has no value; every Say in the plan has its sentence beside it as `text`.
     """
     facts = given(rulebook, list(rulebook.facts), block)
     values = calculator_class(PLAN, "Values")(*(float(rulebook.values[value].number) for value in value_ids(PLAN)))
     found = calculator_module(PLAN).block_plan(facts.facts, values, plan_tables(rulebook))
-    data = {"name": PLAN, **stamp(rulebook), "texts": facts.texts, "facts": plain(facts.facts), "plan": plain(found)}
+    data = {
+        "name": PLAN,
+        **stamp(rulebook),
+        "link": link(rulebook, PAGE, facts),
+        "texts": facts.texts,
+        "facts": shown(facts.specs, facts.facts),
+        "plan": plain(found),
+        **picked(behind(rulebook, PLAN), found.parts),
+    }
     return with_texts(catalogue(rulebook), data)
 
 

@@ -4,7 +4,8 @@ from typing import Any
 
 from generator.answers.border import from_number
 from generator.answers.records import plain
-from generator.calculators.answer import Rest
+from generator.calculators.answer import STATUS_NAMES, Rest
+from generator.calculators.facts import NOT_ASKED, UNKNOWN, Facts
 from generator.calculators.say import Say
 from generator.calculators.specs import FactSpec, spec_of
 from generator.calculators.wording import Catalogue, worded
@@ -27,6 +28,16 @@ def with_texts(catalogue: Catalogue, data: Any, system: str = "si") -> Any:
             return {**data, "text": ""}
         return {**data, "text": worded(catalogue, Say(**data), system)}
     return {name: with_texts(catalogue, one, system) for name, one in data.items()}
+
+
+def shown(specs: list[FactSpec], facts: Facts) -> dict[str, dict[str, Any]]:
+    """Facts by id as authors write them, each with its status. Not asked: not there. Unknown: a status and no value."""
+    found: dict[str, dict[str, Any]] = {}
+    for fact, x, status in zip(facts.ids, facts.numbers, facts.statuses):
+        if status != NOT_ASKED:
+            value = {} if status == UNKNOWN else {"value": from_number(spec_of(specs, fact), x)}
+            found[fact] = {"status": STATUS_NAMES[status], **value}
+    return found
 
 
 def rests(catalogue: Catalogue, specs: list[FactSpec], rests_on: list[Rest]) -> list[dict]:
@@ -52,17 +63,32 @@ def _source(rulebook: Rulebook, name: str) -> dict:
     """One piece of evidence with the sources behind it, or one source."""
     evidence = rulebook.evidence.get(name)
     if evidence is not None:
-        behind = [{**_publication(rulebook, cite.id), "place": cite.place} for cite in evidence.cites]
+        behind = [{**publication(rulebook, cite.id), "place": cite.place} for cite in evidence.cites]
         return {"id": name, "kind": "evidence", "standing": evidence.standing, "says": evidence.statement, "from": behind}
-    return {**_publication(rulebook, name), "kind": "source"}
+    return {**publication(rulebook, name), "kind": "source"}
 
 
-def _publication(rulebook: Rulebook, name: str) -> dict:
+def publication(rulebook: Rulebook, name: str) -> dict:
     """Author, year and title of a source; its id alone when the rulebook does not have it (a check reports that)."""
     source = rulebook.sources.get(name)
     if source is None:
         return {"id": name}
     return {"id": name, "author": source.author, "year": source.year, "title": source.title, "publisher": source.publisher}
+
+
+def value_used(rulebook: Rulebook, name: str) -> dict[str, Any]:
+    """A value that an answer reckoned with: the number followed, whose it is, its standing and sources."""
+    value = rulebook.values[name]
+    figure = value.followed
+    return {
+        "id": name,
+        "label": value.label,
+        "number": value.number,
+        "unit": value.unit,
+        "standing": figure.standing,
+        "who": figure.who,
+        "sources": [cite.id for cite in figure.cites],
+    }
 
 
 def cautions(rulebook: Rulebook, ids: list[str]) -> list[dict]:

@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Any, get_type_hints
 
 from generator.answers import encode
+from generator.answers.behind import behind
 from generator.answers.catalogue import WORK
 from generator.answers.plans import plan_tables
 from generator.answers.records import plain
@@ -190,5 +191,6 @@ def plan_script(rulebook: Rulebook) -> str:
         ),
         "tables": bare(tables),
         "values": encode.encode_values(rulebook, PLAN),
+        "behind": behind(rulebook, PLAN),
     }
     return "\n".join([*map(compiled, modules), add(data), asset("drawing.js"), asset("plan.js"), "Guide.page.plan();\n"])

@@ -20,7 +20,7 @@ ALWAYS = {
     "would_change",
     "working",
 }
-ALWAYS |= {"sources", "cautions", "rules", "edition"}
+ALWAYS |= {"sources", "cautions", "rules", "edition", "link"}
 CORDON = {"present_structure": "spur_cordon", "sound_cordon_pct": 80, "spur_positions_missing_pct": 14}
 
 
@@ -90,10 +90,15 @@ def test_values_out_of_range(rulebook):
 
 
 def test_required_inputs_that_are_missing_or_unknown(rulebook):
-    """One line for each; an optional input may be either."""
+    """One line for each, with the way to find out what is unknown, and range faults beside them; an optional input may be either."""
     wrong = {"row_spacing_m": "unknown", "missing_vines_pct": 3, "area_ha": "unknown"}
-    needs = "is missing, this calculator needs it"
-    assert faults_of(rulebook, "vine_density", wrong) == [f"row_spacing_m: {needs}", f"vine_spacing_m: {needs}"]
+    observe = " ".join(rulebook.facts["row_spacing_m"].observe.split())
+    needed = [
+        f"row_spacing_m: is unknown, but this calculator needs it. {observe}",
+        "vine_spacing_m: is missing, this calculator needs it",
+    ]
+    assert faults_of(rulebook, "vine_density", wrong) == needed
+    assert faults_of(rulebook, "vine_density", {**wrong, "missing_vines_pct": 300})[1:] == needed
 
 
 def test_all_faults_are_told_at_once(rulebook):

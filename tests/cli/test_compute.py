@@ -42,7 +42,7 @@ def test_a_name_is_described(command):
         (["vine_density", "--input", "no-such-file"], "", "error: no-such-file cannot be read"),
         (["vine_densty", "--input", "-"], "{}", "error: There is nothing called vine_densty. Did you mean `vine_density`?"),
         (["--describe"], "", "error: Give a NAME"),
-        (["vine_density", "--input", "-"], '{"row_spacing_m": "wide"}', "row_spacing_m: "),
+        (["vine_density", "--input", "-"], '{"row_spacing_m": "wide", "vine_spacing_m": 1.2}', "row_spacing_m: "),
     ],
 )
 def test_bad_input_is_one_line_and_status_2(command, words, given, line):
@@ -54,6 +54,6 @@ def test_bad_input_is_one_line_and_status_2(command, words, given, line):
 
 
 def test_every_fault_has_its_line(command):
-    """All faults of the input are told at once."""
+    """All faults of the input are told at once: what does not fit, what is not asked, what is missing."""
     done = command("compute", "vine_density", "--input", "-", given='{"row_spacing_m": "wide", "rows": 3}')
-    assert sorted(line.split(":")[0] for line in done.stderr.splitlines()) == ["row_spacing_m", "rows"]
+    assert sorted(line.split(":")[0] for line in done.stderr.splitlines()) == ["row_spacing_m", "rows", "vine_spacing_m"]

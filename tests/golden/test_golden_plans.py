@@ -14,9 +14,9 @@ BLOCKS = sorted(path.stem for path in (RULES / "blocks").glob("*.yml"))
 
 
 def plan_text(rulebook, block: str) -> str:
-    """The plan as stored: all of it but the digest of the rules, which changes with every comma, and the facts, which stand in the block."""
+    """The plan as stored: all of it but the digest of the rules, which changes with every comma (in the link too), and the facts, which stand in the block."""
     found = plan(rulebook, rulebook.blocks[block].facts)
-    del found["rules"], found["facts"]
+    del found["rules"], found["link"], found["facts"]
     return json.dumps(found, ensure_ascii=False, indent=1, sort_keys=True) + "\n"
 
 

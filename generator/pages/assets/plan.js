@@ -18,6 +18,41 @@ Guide.page.plan = function () {
     return made;
   }
 
+  // The facts by id as authors write them, each with its status: not asked is not there, unknown has no value.
+  function given(facts) {
+    const made = {};
+    facts.ids.forEach((id, place) => {
+      const status = facts.statuses[place];
+      if (status === Guide.facts.NOT_ASKED) { return; }
+      made[id] = { status: Guide.answer.STATUS_NAMES[status] };
+      if (status !== Guide.facts.UNKNOWN) { made[id].value = written(Guide.specs.spec_of(specs, id), facts.numbers[place]); }
+    });
+    return made;
+  }
+
+  function written(spec, number) {
+    if (spec.kind === "choice" || spec.kind === "yes_no") { return spec.choices[number]; }
+    return spec.kind === "date" ? Guide.wording.date_text(number) : number;
+  }
+
+  // Values, sources and cautions behind the parts, each once, as the command line picks them (behind.py).
+  function picked(parts) {
+    const all = data.behind;
+    const flat = (lists) => [].concat.apply([], lists);
+    const uses = flat(parts.map((part) => part.uses)).map((name) => all.uses[name]).filter(Boolean);
+    const once = (kind, more) => flat([parts, uses].map((list) => flat(list.map((one) => one[kind])))).concat(more)
+      .filter((id, place, ids) => ids.indexOf(id) === place && all[kind][id]).map((id) => all[kind][id]);
+    return { values: all.values, sources: once("sources", flat(all.values.map((value) => value.sources))), cautions: once("cautions", []) };
+  }
+
+  // The sources of the plan, folded: standing first, then who printed it.
+  function sources(found) {
+    return found.length ? el("details", {}, [
+      el("summary", {}, ["The sources behind it"]),
+      show.list("ul", found.map((one) => [show.standing(one.standing), " " + one.by.join("; ") + " (" + one.id + ")"]))
+    ]) : null;
+  }
+
   function ask(id) {
     const button = el("button", { type: "button", "class": "second" }, ["Answer this next: " + Guide.specs.spec_of(specs, id).label]);
     button.addEventListener("click", () => { page.form.goTo(id); });
@@ -37,10 +72,11 @@ Guide.page.plan = function () {
     return lines.length ? [el("h3", {}, ["What it rests on"]), show.list("ul", lines)] : [];
   }
 
-  function one(part, before, facts) {
+  function one(part, place, parts, facts) {
     const stage = data.stages[part.stage];
-    const heading = before && before.stage === part.stage ? null
-      : el("h2", {}, [stage.number + ". ", el("a", { href: "s/" + part.stage + ".html" }, [stage.title])]);
+    const number = parts.slice(0, place + 1).filter((other, at) => at === 0 || parts[at - 1].stage !== other.stage).length;
+    const heading = place > 0 && parts[place - 1].stage === part.stage ? null
+      : el("h2", {}, [number + ". ", el("a", { href: "s/" + part.stage + ".html" }, [stage.title])]);
     const working = part.lines.map(show.word);
     return el("div", { "class": "part" }, [
       heading,
@@ -80,19 +116,21 @@ Guide.page.plan = function () {
 
   page.open((all, fragment, headline, rest) => {
     const plan = Guide.block_plan.block_plan(all.facts, data.values, data.tables);
+    const found = picked(plan.parts);
     headline.textContent = show.word(plan.headline);
     page.fill(rest, [
       all.texts.block_name ? el("p", { "class": "where" }, ["Block: " + all.texts.block_name]) : null,
       plan.ask_next === "" ? null : el("p", { "class": "print-not" }, [ask(plan.ask_next)]),
       page.drawing.figure(plan.drawing, show.word)
-    ].concat(plan.parts.map((part, place) => one(part, plan.parts[place - 1], all.facts)), [
+    ].concat(plan.parts.map((part, place) => one(part, place, plan.parts, all.facts)), [
       assumed(plan),
-      show.care(),
+      sources(found.sources),
+      show.care(found.cautions.map((one) => one.id)),
       show.part("Keep or send it", show.link(fragment)),
       show.version()
     ]));
-    offer(JSON.stringify(withTexts({
-      name: data.name, rules: data.rules, edition: data.edition, texts: all.texts, facts: all.facts, plan: plan
-    }), null, 2));
+    offer(JSON.stringify(withTexts(Object.assign({
+      name: data.name, rules: data.rules, edition: data.edition, link: "plan.html" + fragment, texts: all.texts, facts: given(all.facts), plan: plan
+    }, found)), null, 2));
   });
 };

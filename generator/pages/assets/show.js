@@ -31,12 +31,13 @@ Guide.page.show = (function () {
     return one.status === "assumed" ? [el("span", { "class": "assumed" }, [text])] : [text];
   }
 
-  // The cautions of the page move to where the answer is; their own heading goes.
+  // The cautions of the page move to where the answer is; their own heading goes. With ids only those are shown.
   let cautions = null;
-  function care() {
+  function care(ids) {
     cautions = cautions || Array.from(document.querySelectorAll(".page > .caution"));
     const heading = document.getElementById("take-care");
     if (heading) { heading.hidden = true; }
+    cautions.forEach((one) => { one.hidden = Boolean(ids) && ids.indexOf(one.id.replace("caution-", "")) < 0; });
     return part("Take care", cautions);
   }
 
