@@ -62,24 +62,55 @@ def _sheet(rulebook: Rulebook, name: str, found: dict[str, Any]) -> Iterator[str
     """The lines of the plan for a terminal: the parts in the order of the work, what to find out, what was assumed."""
     yield name
     yield from _wrapped(found["plan"]["headline"]["text"], "")
-    for number, part in enumerate(found["plan"]["parts"], 1):
-        yield ""
-        yield from _wrapped(part["headline"]["text"], f"{number:2} ")
-        for line in [*part["lines"], *part["notes"]]:
-            yield from _wrapped(line["text"], INDENT + "- ")
-        if part["needs"]:
-            yield from _wrapped("Still needed: " + _labels(rulebook, part["needs"]), INDENT)
+    yield from _parts(rulebook, found["plan"]["parts"])
     yield ""
     if found["plan"]["ask_next"]:
         yield f"Find out next: {rulebook.facts[found['plan']['ask_next']].ask}"
     if found["plan"]["assumed"]:
         yield from _wrapped("Assumed, because nobody gave it: " + _labels(rulebook, found["plan"]["assumed"]), "")
+    if found["cautions"]:
+        yield ""
+        yield "Take care"
+        for caution in found["cautions"]:
+            yield from _wrapped(f"{caution['label']}. {caution['text']} {caution['defer']}".rstrip(), INDENT + "- ")
+    if found["sources"]:
+        yield ""
+        yield from _wrapped("Sources: " + _sources(found["sources"]), "")
+    yield ""
+    yield f"The same on the page: {found['link']}"
     yield f"Rules {rulebook.version}, edition {rulebook.edition.id}."
+
+
+def _parts(rulebook: Rulebook, parts: list[dict[str, Any]]) -> Iterator[str]:
+    """The parts under the stages of the work, numbered as on the page: the answer and what to mind first, then why."""
+    number, stage = 0, ""
+    for part in parts:
+        yield ""
+        if part["stage"] != stage:
+            number, stage = number + 1, part["stage"]
+            yield f"{number}. {rulebook.stages[stage].title}"
+        yield from _wrapped(part["headline"]["text"], INDENT)
+        for note in part["notes"]:
+            yield from _wrapped(note["text"], INDENT + "- ")
+        if part["needs"]:
+            yield from _wrapped("Still needed: " + _labels(rulebook, part["needs"]), INDENT)
+        if part["lines"]:
+            yield INDENT + "Why, and how it was worked out:"
+        for line in part["lines"]:
+            yield from _wrapped(line["text"], INDENT * 2 + "- ")
 
 
 def _labels(rulebook: Rulebook, facts: list[str]) -> str:
     """The labels of facts, in a row."""
     return ", ".join(rulebook.facts[fact].label for fact in facts) + "."
+
+
+def _sources(sources: list[dict[str, Any]]) -> str:
+    """The ids of sources by standing; the data (`--json`) says who printed each."""
+    by_standing: dict[str, list[str]] = {}
+    for source in sources:
+        by_standing.setdefault(source["standing"].replace("_", " "), []).append(source["id"])
+    return "; ".join(f"{standing}: {', '.join(ids)}" for standing, ids in by_standing.items()) + "."
 
 
 def _wrapped(text: str, first: str) -> list[str]:

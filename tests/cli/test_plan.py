@@ -1,6 +1,9 @@
 """plan: a block's file in, a plan out, to read or as JSON; a fault of the file is told with its line."""
 
 import json
+import os
+import subprocess
+import sys
 
 import pytest
 
@@ -58,3 +61,38 @@ def test_a_file_that_is_not_there_is_said(command):
     done = command("plan", "no-such-file.yml")
     assert done.returncode == 2
     assert done.stderr.startswith("no-such-file.yml:0: The file cannot be read")
+
+
+def test_parts_are_numbered_as_on_the_page(command, rulebook):
+    """One number a stage, 1 to n; the forecast belongs to the node number, so it has no number of its own."""
+    done = command("plan", DEMO)
+    parts = plan(rulebook, rulebook.blocks["demo"].facts)["plan"]["parts"]
+    stages = list(dict.fromkeys(part["stage"] for part in parts))
+    wanted = [f"{number}. {rulebook.stages[stage].title}" for number, stage in enumerate(stages, 1)]
+    assert [line for line in done.stdout.splitlines() if line in wanted] == wanted
+    assert len(wanted) == 4
+
+
+def test_what_to_mind_stands_before_the_reasons(command):
+    """What to do this winter is read at a glance; why comes after it."""
+    text = command("plan", DEMO).stdout
+    assert text.index("This winter: ") < text.index("The aim: ") < text.index("Spur or cane: ")
+
+
+def test_the_plan_ends_with_care_sources_and_the_way_to_the_page(command, rulebook):
+    """What every answer shows: cautions, sources by standing, and the link that reproduces it."""
+    text = command("plan", DEMO).stdout
+    found = plan(rulebook, rulebook.blocks["demo"].facts)
+    assert text.index("\nTake care\n") < text.index("\nSources: ") < text.index("\nThe same on the page: plan.html#")
+    assert all(f"   - {caution['label']}. " in text for caution in found["cautions"])
+
+
+@pytest.mark.parametrize("words", [("plan", DEMO, "--json"), ("plan", DEMO), ("compute", "--list")])
+def test_a_reader_who_has_enough_causes_no_traceback(project_root, words):
+    """Output into a pipe that was closed ends quietly, with the status that a shell gives for it."""
+    read_end, write_end = os.pipe()
+    os.close(read_end)
+    line = [sys.executable, "-m", "generator.cli", *words]
+    done = subprocess.run(line, cwd=project_root, stdout=write_end, stderr=subprocess.PIPE, text=True, check=False)
+    os.close(write_end)
+    assert (done.returncode, done.stderr) == (141, "")
