@@ -60,8 +60,9 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
 
 
 def _is_proof(item: pytest.Item) -> bool:
-    """True for a test that has a number of cases or says what it measured."""
-    return not {"amount", "told"}.isdisjoint(getattr(item, "fixturenames", ()))
+    """True for a test that has a number of cases or says what it measured, by the fixtures of those names."""
+    given = item.callspec.params if hasattr(item, "callspec") else {}
+    return any(name in getattr(item, "fixturenames", ()) and name not in given for name in ("amount", "told"))
 
 
 def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter, exitstatus: int, config: pytest.Config) -> None:

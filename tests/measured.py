@@ -16,6 +16,7 @@ CASES = {
     "tests/reading/test_bad_rules.py::test_a_mistake_is_told_in_these_words": "mistakes of authors, told to the letter",
     "tests/checks/test_manual_pages.py::test_the_wrong_example_is_caught": "wrong examples of manual pages, caught",
     "tests/golden/test_golden_plans.py::test_the_plan_is_the_stored_one": "stored plans, come out the same",
+    "tests/pages/test_plan_page.py::test_page_and_command_line_agree": "plans in the browser, the same as on the command line",
     "tests/published/test_worked_blocks.py": "cases of invented blocks, worked out by hand",
     "tests/published/": "cases held against what is printed",
 }

@@ -1,0 +1,34 @@
+"""What a run says it measured is what its tests told, and no test that is counted has gone by another name."""
+
+from types import SimpleNamespace
+
+import pytest
+
+from tests.measured import CASES, Measured, Told
+
+
+@pytest.mark.parametrize("start", CASES)
+def test_what_is_counted_is_there(project_root, start):
+    """A file or a folder, and in it the function."""
+    path, _, name = start.partition("::")
+    assert (project_root / path).exists()
+    assert not name or f"def {name}" in (project_root / path).read_text(encoding="utf-8")
+
+
+def test_tests_that_are_cases_are_counted_by_what_came_of_them():
+    """One that failed before it began is one of how many, too; what comes after a test is not counted."""
+    measured = Measured()
+    for passed, when in ((True, "setup"), (True, "call"), (False, "setup"), (False, "call"), (True, "teardown")):
+        report = SimpleNamespace(nodeid="tests/published/test_x.py::test_y", passed=passed, failed=not passed, when=when)
+        measured.pytest_runtest_logreport(report)
+    assert measured.lines() == ["published", "                1 of 3  cases held against what is printed"]
+
+
+def test_evaluations_are_the_answers_of_all_engines():
+    """Each answer of each engine is one; what differs is counted beside them."""
+    measured = Measured()
+    told = Told(measured, "parity")
+    told.compared("V8", 1_000, 0)
+    told.compared("QuickJS-ng", 500, 2)
+    assert measured.evaluations == 1_500
+    assert measured.lines()[-1] == "                 1,500  evaluations in all, compared bit for bit: 2 mismatches"
