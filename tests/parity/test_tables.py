@@ -32,7 +32,7 @@ def at_every_stretch(one: Table) -> list[list]:
 
 def test_every_cell_of_the_guide_s_tables(rulebook, calculators_run, raised, amount, expect_same, told):
     """All combinations; of tables with more than the normal number a fixed random choice, all of them in the deep run."""
-    most = amount(300, 100_000)
+    most = amount(5_000, 100_000)
     for decision in rulebook.decisions.values():
         cases = at_every_stretch(table(rulebook, decision))
         chosen = cases if len(cases) <= most else random.Random(0).sample(cases, most)
