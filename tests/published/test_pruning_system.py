@@ -1,4 +1,4 @@
-"""The tables of stage 3 against what is published. The source stands beside each check; figures come from its evidence."""
+"""The tables behind spur or cane against what is published. The source stands beside each check; figures come from its evidence."""
 
 import pytest
 
