@@ -35,9 +35,10 @@ def run(rulebook: Rulebook, form: CalculatorForm, facts: Given) -> Any:
 
 
 def outputs(form: CalculatorForm, result: Any) -> dict[str, Any]:
-    """The named outputs: numbers unrounded; None for one that was left open."""
+    """The named outputs: numbers unrounded; one that was left open is left out, as no word or number may pretend to be it."""
     found = {output.id: getattr(result, output.id) for output in form.outputs}
-    return {name: (x.number if x.ok else None) if isinstance(x, Maybe) else x for name, x in found.items()}
+    there = {name: x for name, x in found.items() if not isinstance(x, Maybe) or x.ok}
+    return {name: x.number if isinstance(x, Maybe) else x for name, x in there.items()}
 
 
 def _record(kind: Any, facts: Given) -> Any:

@@ -51,17 +51,14 @@ def _inputs(rulebook: Rulebook, name: str) -> list[dict]:
 
 def _input(spec: FactSpec, optional: bool) -> dict:
     """One fact as an input."""
-    numeric = spec.kind in ("number", "whole")
-    return {
-        "id": spec.id,
-        "label": spec.label,
-        "type": spec.kind,
-        "unit": spec.unit,
-        "range": [spec.low, spec.high] if numeric else None,
-        "choices": spec.choices,
-        "default": from_number(spec, spec.default.number) if spec.default.ok else None,
-        "optional": optional or spec.default.ok,
-    }
+    found = {"id": spec.id, "label": spec.label, "type": spec.kind, "optional": optional or spec.default.ok}
+    if spec.kind in ("number", "whole"):
+        found |= {"unit": spec.unit, "range": [spec.low, spec.high]}
+    if spec.choices:
+        found["choices"] = spec.choices
+    if spec.default.ok:
+        found["default"] = from_number(spec, spec.default.number)
+    return found
 
 
 def _values(rulebook: Rulebook, name: str) -> list[str]:

@@ -79,7 +79,9 @@ def _faults(rulebook: Rulebook, form: CalculatorForm, example: Example) -> Itera
         yield f"Python stops in {where}: {words_of(fault)}.", "Mend the code; where the inputs cannot be, let it raise ValueError."
         return
     for name, wanted in example.expect.items():
-        if name not in came:
+        if name not in came and name in [output.id for output in form.outputs]:
+            yield f"`{name}` should be {wanted}, but is left open.", "Give the inputs that it needs, or leave it out."
+        elif name not in came:
             yield f"there is no output `{name}`.", suggestion(name, came)
         elif not same(wanted, came[name]):
             yield f"`{name}` should be {wanted}, but is {_shown(came[name])}.", "Correct the example, or the calculator."
@@ -87,7 +89,7 @@ def _faults(rulebook: Rulebook, form: CalculatorForm, example: Example) -> Itera
 
 def same(wanted: Any, came: Any) -> bool:
     """True when what came out agrees with what is printed, to half a unit of the last printed digit."""
-    if isinstance(wanted, bool) or wanted is None or not isinstance(came, (int, float)) or isinstance(came, bool):
+    if isinstance(wanted, bool) or not isinstance(came, (int, float)) or isinstance(came, bool):
         return wanted == came
     half = 0.5 * 10.0 ** -digits_of(1 if isinstance(wanted, int) else 10.0 ** -_printed_digits(wanted))
     return abs(wanted - came) <= half + SLACK

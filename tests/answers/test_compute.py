@@ -49,6 +49,13 @@ def test_every_answer_shows_what_every_answer_shows(rulebook, name, inputs):
     json.dumps(answer, allow_nan=False)
 
 
+def test_what_is_left_open_is_left_out(rulebook):
+    """Without the area nothing is said of the block's vines: no null, no zero."""
+    open_area = compute(rulebook, "vine_density", SPACING)["outputs"]
+    assert set(open_area) == {"vines_per_ha", "row_m_per_ha", "bearing_vines_per_ha"}
+    assert compute(rulebook, "vine_density", SPACING | {"area_ha": 1})["outputs"]["vines_in_block"] == 4132
+
+
 def test_a_decision_shows_why_and_what_would_change_it(rulebook):
     """80 % sound and 14 % missing is usable; a point less or more is not."""
     answer = compute(rulebook, "cordon_state", CORDON)
