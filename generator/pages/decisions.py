@@ -59,6 +59,11 @@ def decision_pages(rulebook: Rulebook) -> dict[str, str]:
     return pages
 
 
+def is_long(table: Decision) -> bool:
+    """Whether a table is too long for its page to show examples and name every row's sources; they stand on the page beside it."""
+    return len(table.rows) > LONG
+
+
 def more_path(table: Decision) -> str:
     """Where the answers of a table stand in full, with its evidence and all worked examples."""
     return page_path("decision", f"{table.id}.more")
@@ -72,6 +77,7 @@ def more_page(rulebook: Rulebook, table: Decision) -> str:
         links=Links(more_path(table)),
         table=table,
         varieties=named(rulebook, table),
+        rows=[line(rulebook, table, row) for row in table.rows] if is_long(table) and not table.generated else [],
         rests=list({rest.id: rest for row in table.rows for rest in rests(rulebook, row.cites + row.note_cites)}.values()),
         examples=[shown(rulebook, table, example) for example in table.examples],
     )
@@ -81,7 +87,7 @@ def decision_page(rulebook: Rulebook, table: Decision) -> str:
     """The page of one table."""
     links = Links(page_path("decision", table.id))
     columns = [column(rulebook, name) for name in table.facts]
-    beside = table.examples[:SHOWN_BESIDE] if len(table.rows) <= LONG else ()
+    beside = () if is_long(table) else table.examples[:SHOWN_BESIDE]
     cautions = dict.fromkeys([*table.cautions, *(name for row in table.rows for name in row.cautions)])
     return render(
         "decision.md.jinja",
@@ -99,6 +105,7 @@ def decision_page(rulebook: Rulebook, table: Decision) -> str:
         examples=[shown(rulebook, table, example) for example in beside],
         more_path=more_path(table),
         more=f"{table.id}.more.html",
+        brief=is_long(table),
         feeds=[Use("decision", t.id, t.title) for t in rulebook.decisions.values() if table.id in t.facts],
         terms=[rulebook.terms[name] for name in table.terms if name in rulebook.terms],
         replaced_note=replaced_note(table.replaced),

@@ -27,6 +27,7 @@ SHARED = ["answer", "changes", "guard", "wording"]
 WRITTEN = ["numbers.js", "border.js", "link.js", "store.js", "dom.js", "tables.js", "form.js", "ask.js", "show.js", "page.js"]
 SENTENCES = ["answers.", "guard."]
 PLAN = "block_plan"
+SAFE = 2.0**53
 DRAWN = ["drawing"]
 PLAN_WORDS = ["decision.", "outcome.", "choice.", "term.", *(f"{kind}." for kind in WORK)]
 BLOCK_COMMENT = re.compile(r"^[ \t]*/\*\*.*?\*/[ \t]*\n", re.DOTALL | re.MULTILINE)
@@ -54,8 +55,8 @@ def slim(script: str) -> str:
 
 
 def slim_style(style: str) -> str:
-    """A style sheet without comments and indents, one rule a line."""
-    return re.sub(r"\n\s*", "\n", STYLE_COMMENT.sub("", style))
+    """A style sheet without comments and needless white space, one rule a line."""
+    return re.sub(r"\s*([{;,])\s*|\s*(\})\s*", lambda mark: mark[1] or "}\n", STYLE_COMMENT.sub("", style)).strip() + "\n"
 
 
 def asset(name: str) -> str:
@@ -107,7 +108,10 @@ def bare_span(span: dict[str, Any]) -> float | list:
 
 
 def packed(data: Any) -> Any:
-    """The data with each list of like records as one list of names and a list of values for each; `Guide.add` unpacks it."""
+    """The data with each list of like records as one list of names and a list of values for each; `Guide.add` unpacks it.
+    A whole number is written without its `.0`, which JavaScript does not tell from it."""
+    if isinstance(data, float) and data.is_integer() and abs(data) < SAFE:
+        return int(data)
     if isinstance(data, dict):
         return {name: packed(part) for name, part in data.items()}
     if not isinstance(data, list):
