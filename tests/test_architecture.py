@@ -7,7 +7,7 @@ import pytest
 import architecture as house
 
 PACKAGE = Path(__file__).parent.parent / "generator"
-CHECKS = [house.upward_imports, house.cycles, house.doors, house.trade_numbers, house.too_long, house.without_docstring]
+CHECKS = [house.upward_imports, house.cycles, house.doors, house.trade_numbers, house.needless_exceptions, house.too_long, house.without_docstring]
 
 
 @pytest.mark.parametrize("check", CHECKS, ids=lambda check: check.__name__)
@@ -60,11 +60,18 @@ def test_a_planted_trade_number_fails(plant):
     assert house.trade_numbers(modules) == ["calculators/a.py:3: 15.0 belongs in rules/values/"]
 
 
-def test_named_codes_are_not_trade_numbers(plant):
-    """Ordinals with a name in capitals are codes; a float with such a name is not."""
-    assert house.trade_numbers(plant(calculators__a="ENTERED: int = 4\nLIMIT: float = 0.25\n")) == [
-        "calculators/a.py:3: 0.25 belongs in rules/values/"
+def test_a_name_in_capitals_hides_no_trade_number(plant):
+    """Only the codes on the list may have a number: `SHOOTS_ON_A_METRE: int = 15` belongs in the rules as well."""
+    modules = plant(calculators__facts="ENTERED: int = 4\n", calculators__a="SHOOTS_ON_A_METRE: int = 15\nLIMIT: float = 0.25\n")
+    assert house.trade_numbers(modules) == [
+        "calculators/a.py:2: 15 belongs in rules/values/",
+        "calculators/a.py:3: 0.25 belongs in rules/values/",
     ]
+
+
+def test_an_exception_no_longer_needed_fails(plant):
+    """A name on the list that no module has is told."""
+    assert "calculators/facts.py: an exception is no longer needed" in house.needless_exceptions(plant(calculators__a=""))
 
 
 def test_a_second_door_fails(plant):
