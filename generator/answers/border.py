@@ -3,7 +3,6 @@
 A choice becomes its place among the choices, yes and no become 1 and 0, an ISO date whole days since 1970-01-01.
 """
 
-import math
 import re
 from datetime import date, timedelta
 from typing import Any
@@ -14,6 +13,8 @@ from generator.reading.near import MOST_LISTED, nearest
 UNKNOWN_WORD = "unknown"
 EPOCH = date(1970, 1, 1)
 NUMBER = re.compile(r"[-+]?[0-9]+(\.[0-9]+)?([eE][-+]?[0-9]{1,3})?")
+TOO_LARGE = 1e300
+LONGEST = 40  # signs of a value that a fault repeats
 YES = {True: 1.0, "yes": 1.0, "true": 1.0, False: 0.0, "no": 0.0, "false": 0.0}
 
 
@@ -28,7 +29,7 @@ def to_number(spec: FactSpec, raw: Any) -> float:
     if spec.kind == "yes_no":
         if isinstance(raw, (bool, str)) and raw in YES:
             return YES[raw]
-        raise BadValue(f"`{_shown(raw)}` is neither yes nor no, allowed are yes and no")
+        raise BadValue(f"{written(raw)} is neither yes nor no, allowed are yes and no")
     return _date(raw) if spec.kind == "date" else _number(raw)
 
 
@@ -45,7 +46,7 @@ def to_text(raw: Any) -> str:
     """A value of a text fact. Raises BadValue for anything that is not text."""
     if isinstance(raw, str) and raw.strip():
         return raw
-    raise BadValue(f"`{_shown(raw)}` is not text, allowed is a line of text in quotes")
+    raise BadValue(f"{written(raw)} is not text, allowed is a line of text in quotes")
 
 
 def _choice(spec: FactSpec, raw: Any) -> float:
@@ -56,7 +57,7 @@ def _choice(spec: FactSpec, raw: Any) -> float:
     near = nearest(word, spec.choices) if isinstance(word, str) else ""
     listed = ", ".join(spec.choices) if len(spec.choices) <= MOST_LISTED else f"the ids of the {len(spec.choices)} choices"
     meant = f" (did you mean {near}?)" if near else ""
-    raise BadValue(f"`{_shown(raw)}` is not one of its choices, allowed are {listed}{meant}")
+    raise BadValue(f"{written(raw)} is not one of its choices, allowed are {listed}{meant}")
 
 
 def _number(raw: Any) -> float:
@@ -64,10 +65,11 @@ def _number(raw: Any) -> float:
     if isinstance(raw, str) and NUMBER.fullmatch(raw.strip()):
         raw = float(raw)
     if isinstance(raw, (int, float)) and not isinstance(raw, bool):
-        x = float(raw) if abs(raw) < 1e300 else math.inf
-        if math.isfinite(x):
-            return x
-    raise BadValue(f"`{_shown(raw)}` is not a number, allowed is a number such as 2.5")
+        if abs(raw) < TOO_LARGE:
+            return float(raw)
+        if raw == raw:  # not a number that is none
+            raise BadValue("the number is too large, allowed is a number such as 2.5")
+    raise BadValue(f"{written(raw)} is not a number, allowed is a number such as 2.5")
 
 
 def _date(raw: Any) -> float:
@@ -79,11 +81,17 @@ def _date(raw: Any) -> float:
             return float((date.fromisoformat(raw) - EPOCH).days)
     except ValueError:
         pass
-    raise BadValue(f"`{_shown(raw)}` is not a date, allowed is a date such as 2026-03-01")
+    raise BadValue(f"{written(raw)} is not a date, allowed is a date such as 2026-03-01")
 
 
-def _shown(raw: Any) -> str:
-    """A value in a fault: short, on one line."""
-    text = raw if isinstance(raw, str) else repr(raw)
-    text = " ".join(text.split())
-    return text if len(text) <= 40 else text[:39] + "…"
+def written(raw: Any) -> str:
+    """A value in a fault, as its author wrote it and never in Python's words: short, on one line, in backticks."""
+    if isinstance(raw, (list, tuple, dict)):
+        return "a mapping" if isinstance(raw, dict) else "a list"
+    if isinstance(raw, str):
+        text = " ".join(raw.split())
+    elif raw is None or isinstance(raw, bool):
+        text = "null" if raw is None else str(raw).lower()
+    else:
+        text = "NaN" if raw != raw else str(raw)
+    return f"`{text if len(text) <= LONGEST else text[: LONGEST - 1] + '…'}`" if text else "nothing"

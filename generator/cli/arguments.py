@@ -56,7 +56,7 @@ def _add_site_commands(commands: "argparse._SubParsersAction", edition: argparse
     serve = commands.add_parser("serve", parents=[edition], help="build the pages and serve them on this machine")
     serve.add_argument("--port", type=_port, default=PORT, metavar="N", help=f"default {PORT}")
     build = commands.add_parser("build", parents=[edition], help="build the site into a folder")
-    build.add_argument("--out", default="", metavar="DIR", help="default site")
+    build.add_argument("--out", metavar="DIR", help="default site")
     write = commands.add_parser("write", parents=[edition], help="write the pages as plain Markdown, for any host")
     write.add_argument("out", metavar="DIR")
 

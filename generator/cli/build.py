@@ -14,7 +14,7 @@ SITE = PROJECT / "site"
 def run(options: argparse.Namespace) -> int:
     """Build the site into --out. Raises Stop when MkDocs finds a fault; the folder is then left as it was."""
     edition = edition_of(options)
-    target = Path(options.out).absolute() if options.out else SITE
+    target = SITE if options.out is None else folders.named(options.out)
 
     def fill(folder: Path) -> None:
         """Have MkDocs write the site into folder."""

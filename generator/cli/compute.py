@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import Any
 
 from generator.answers import compute as answers
+from generator.answers.border import written
 from generator.cli.rules import read_readable
 from generator.reading.near import suggestion
 from generator.setting_up.telling import Stop, say
@@ -43,16 +44,37 @@ def _facts(name: str) -> dict[str, Any]:
     shown = "standard input" if name == "-" else name
     try:
         text = sys.stdin.read() if name == "-" else Path(name).read_text(encoding="utf-8")
-        facts = json.loads(text)
+        facts = json.loads(text, object_pairs_hook=_once)
     except OSError as fault:
         raise Stop(f"{shown} cannot be read: {fault.strerror}.", 2) from None
     except UnicodeDecodeError:
         raise Stop(f"{shown} is not UTF-8 text.", 2) from None
     except json.JSONDecodeError as fault:
         raise Stop(f"{shown}:{fault.lineno}:{fault.colno}: this is not JSON ({fault.msg}).", 2) from None
+    except RecursionError:
+        raise Stop(f"{shown}: brackets are nested too deep. Give one object of facts, a value each.", 2) from None
+    except _Twice as key:
+        raise Stop(f"{shown}: {key} is given twice. Keep one of the two.", 2) from None
+    except ValueError:
+        # Python does not read whole numbers of thousands of digits.
+        raise Stop(f"{shown}: a number has too many digits. Round it.", 2) from None
     if not isinstance(facts, dict):
         raise Stop(f'{shown}: give one object of facts, like {{"row_spacing_m": 2.4}}.', 2)
     return facts
+
+
+class _Twice(ValueError):
+    """A key that one object holds twice; its text shows the key. JSON would take the last in silence."""
+
+
+def _once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+    """An object from its pairs of key and value. Raises _Twice."""
+    found: dict[str, Any] = {}
+    for key, value in pairs:
+        if key in found:
+            raise _Twice(written(key))
+        found[key] = value
+    return found
 
 
 def _print(answer: dict[str, Any]) -> None:

@@ -13,25 +13,41 @@ MARK = ".pruning-guide"
 MARK_TEXT = "Written by the pruning guide. The whole folder is replaced the next time; keep nothing of your own in it.\n"
 
 
+def named(words: str) -> Path:
+    """The folder that a person names. Raises Stop when the name is empty: a script's unset variable names no folder."""
+    if not words.strip():
+        raise Stop("The name of the folder to write into is empty. Give one, such as `out`.", 2)
+    return Path(words).absolute()
+
+
 def replace(target: Path, fill: Callable[[Path], None], ours: bool = False) -> None:
     """Have fill(folder) write into a new folder, then put that folder at target.
 
     A folder at target is replaced only if this guide wrote it, it is empty, or `ours` says that it is the guide's.
-    Raises Stop otherwise. When fill raises, target is left as it was.
+    Raises Stop otherwise, and when the place or the disk will not have the folder. When fill raises, target is left as it was.
     """
-    _refuse_foreign(target, ours)
-    target.parent.mkdir(parents=True, exist_ok=True)
-    workshop = Path(tempfile.mkdtemp(prefix=f".{target.name}-", dir=target.parent))
     try:
-        fresh = workshop / "fresh"
-        fresh.mkdir()
-        fill(fresh)
-        (fresh / MARK).write_text(MARK_TEXT, encoding="utf-8")
-        if target.exists():
-            os.replace(target, workshop / "old")
-        os.replace(fresh, target)
-    finally:
-        shutil.rmtree(workshop, ignore_errors=True)
+        _refuse_foreign(target, ours)
+        target.parent.mkdir(parents=True, exist_ok=True)
+        workshop = Path(tempfile.mkdtemp(prefix=".making-", dir=target.parent))
+        try:
+            _make(target, workshop, fill)
+        finally:
+            shutil.rmtree(workshop, ignore_errors=True)
+    except OSError as fault:
+        reason = fault.strerror or str(fault)
+        raise Stop(f"{target} cannot be written ({reason}). Give a folder that you may write into, with room left.", 2) from None
+
+
+def _make(target: Path, workshop: Path, fill: Callable[[Path], None]) -> None:
+    """Fill a folder in the workshop, then put it at target; what was there goes into the workshop."""
+    fresh = workshop / "fresh"
+    fresh.mkdir()
+    fill(fresh)
+    (fresh / MARK).write_text(MARK_TEXT, encoding="utf-8")
+    if target.exists():
+        os.replace(target, workshop / "old")
+    os.replace(fresh, target)
 
 
 def _refuse_foreign(target: Path, ours: bool) -> None:

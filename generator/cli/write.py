@@ -10,6 +10,7 @@ from generator.cli.places import RULES, edition_of
 
 def run(options: argparse.Namespace) -> int:
     """Write every page into the folder. Raises ProblemsFound when the rules have faults."""
+    target = folders.named(options.out)
     pages = build_pages(RULES, edition_of(options))
 
     def fill(folder: Path) -> None:
@@ -19,6 +20,6 @@ def run(options: argparse.Namespace) -> int:
             place.parent.mkdir(parents=True, exist_ok=True)
             place.write_bytes(content.encode("utf-8") if isinstance(content, str) else content)
 
-    folders.replace(Path(options.out).absolute(), fill)
+    folders.replace(target, fill)
     print(f"{len(pages)} files are in {options.out}.")
     return 0

@@ -39,6 +39,9 @@ def test_a_name_is_described(command):
     [
         (["vine_density", "--input", "-"], "{", "error: standard input:1:2: this is not JSON"),
         (["vine_density", "--input", "-"], "[]", "error: standard input: give one object of facts"),
+        (["vine_density", "--input", "-"], "[" * 100_000, "error: standard input: brackets are nested too deep"),
+        (["vine_density", "--input", "-"], f'{{"row_spacing_m": {"9" * 5000}}}', "error: standard input: a number has too many"),
+        (["vine_density", "--input", "-"], '{"area_ha": 1, "area_ha": 2}', "error: standard input: `area_ha` is given twice"),
         (["vine_density", "--input", "no-such-file"], "", "error: no-such-file cannot be read"),
         (["vine_densty", "--input", "-"], "{}", "error: There is nothing called vine_densty. Did you mean `vine_density`?"),
         (["--describe"], "", "error: Give a NAME"),

@@ -55,7 +55,16 @@ def test_when_writing_fails_the_old_folder_stays(tmp_path):
         (folder / "page.md").write_text("half")
         raise OSError("disk is full")
 
-    with pytest.raises(OSError):
+    with pytest.raises(Stop, match="cannot be written"):
         folders.replace(tmp_path / "out", fail)
     assert (tmp_path / "out/page.md").read_text() == "whole"
     assert [path.name for path in tmp_path.iterdir()] == ["out"]
+
+
+@pytest.mark.parametrize("place", ["mine.txt/out", "mine.txt/deep/out", f"{'o' * 300}", f"{'o' * 300}/out"])
+def test_a_place_that_cannot_be_is_refused(tmp_path, place):
+    """A file as the parent, a name that no disk takes: one line with the reason and the next step."""
+    (tmp_path / "mine.txt").write_text("mine")
+    with pytest.raises(Stop, match="cannot be written .*Give a folder"):
+        folders.replace(tmp_path / place, filler("one"))
+    assert [path.name for path in tmp_path.iterdir()] == ["mine.txt"]

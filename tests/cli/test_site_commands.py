@@ -1,5 +1,7 @@
 """build and write: a whole folder or none."""
 
+import pytest
+
 
 def test_the_site_is_built_with_its_pages_and_its_policy(site):
     """Pages end in .html, so that one build serves a host, a course and a disk."""
@@ -14,6 +16,14 @@ def test_a_build_into_a_folder_with_other_files_is_refused(command, tmp_path):
     assert done.returncode == 2
     assert "holds files that this guide did not write" in done.stderr
     assert [path.name for path in tmp_path.iterdir()] == ["mine.txt"]
+
+
+@pytest.mark.parametrize("words", [("build", "--out", ""), ("write", "")])
+def test_a_folder_without_a_name_is_refused(command, words):
+    """An unset variable of a script must not have the site built somewhere."""
+    done = command(*words)
+    assert (done.returncode, done.stdout) == (2, "")
+    assert done.stderr == "error: The name of the folder to write into is empty. Give one, such as `out`.\n"
 
 
 def test_the_pages_are_written_as_plain_files(command, tmp_path):
