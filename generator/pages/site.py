@@ -1,4 +1,4 @@
-"""All pages of the site: {path: Markdown}."""
+"""All pages of the site, and the schemas of what they are made from: {path: text}."""
 
 from pathlib import Path
 
@@ -8,13 +8,14 @@ from generator.pages.home import home_page
 from generator.pages.items import item_pages
 from generator.pages.lists import list_pages
 from generator.pages.plan import plan_page
+from generator.pages.schemas import schema_files
 from generator.reading.rulebook import Rulebook
 
 FOR_CONTRIBUTORS = {"design", "performance.md"}
 
 
 def site_pages(rulebook: Rulebook, docs: Path) -> dict[str, str]:
-    """Every page by its path, from the root of the site."""
+    """Every page as Markdown and every published schema, by path from the root of the site."""
     written = hand_written(docs)
     return {
         **written,
@@ -24,6 +25,7 @@ def site_pages(rulebook: Rulebook, docs: Path) -> dict[str, str]:
         **decision_pages(rulebook),
         **calculator_pages(rulebook),
         **list_pages(rulebook),
+        **schema_files(),
     }
 
 
