@@ -107,3 +107,25 @@ def test_a_page_is_readable_with_scripts_off(new_page, served):
     page.goto(served + KINDS["decision"])
     assert page.locator("table.rules tbody tr").count() > 10
     assert not page.locator("#form").is_visible()
+
+
+@pytest.mark.parametrize(
+    ("kind", "note", "below"),
+    [
+        ("decision", "The whole table stands below", "table.rules"),
+        ("calculator", "the worked examples below show how it is done", "h2#worked-examples"),
+        ("plan", "the stages below lead to the tables", ".stages a"),
+    ],
+)
+def test_with_scripts_off_a_page_promises_only_what_it_holds(new_page, served, kind, note, below):
+    """The note that stands for the form says what can be read instead, and that is there."""
+    page = new_page(java_script_enabled=False)
+    page.goto(served + KINDS[kind])
+    assert note in page.locator("noscript").inner_text()
+    assert page.locator(below).first.is_visible() and not page.locator("#form").is_visible()
+
+
+def test_every_calculator_has_the_worked_examples_that_its_note_promises(site):
+    """Also those without a published check."""
+    pages = [path for path in (site / "c").glob("*.html")]
+    assert [path.name for path in pages if 'id="worked-examples"' not in path.read_text(encoding="utf-8")] == []
