@@ -1,12 +1,13 @@
 """What pages say of the rulebook, before any host."""
 
+import json
 import re
 
 from generator.build import build_pages
 from generator.pages.broken import with_problems
 from generator.pages.jinja import markdown
 from generator.pages.lists import count
-from generator.pages.paths import page_of_rule
+from generator.pages.paths import FOLDERS, page_of_rule
 from generator.problems import Problem
 from generator.reading.items import STANDINGS
 
@@ -86,3 +87,16 @@ def test_a_page_that_was_never_sound_is_made_of_its_problem():
 def test_a_rule_file_knows_its_page():
     """Kinds without a page of their own have none."""
     assert [page_of_rule(path) for path in ("rules/facts/a.yml", "rules/units.yml", "rules/messages/a.yml")] == ["f/a.md", None, None]
+
+
+def test_the_page_for_unknown_addresses_knows_every_folder(site):
+    """It stands alone, so the folders are written in it by hand."""
+    text = (site / "404.html").read_text(encoding="utf-8")
+    assert json.loads(re.search(r"folders = (\[.*?\]);", text)[1]) == list(FOLDERS.values())
+
+
+def test_every_page_leads_to_what_has_changed(site):
+    """At its foot; the page for unknown addresses leads to the start only."""
+    pages = {path: path.read_text(encoding="utf-8") for path in site.rglob("*.html") if path.name != "404.html"}
+    foot = re.compile(r'<footer.*href="[./]*changes\.html".*</footer>', re.DOTALL)
+    assert [path.name for path, text in pages.items() if not foot.search(text)] == []
