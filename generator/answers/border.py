@@ -12,7 +12,8 @@ from generator.reading.near import MOST_LISTED, nearest
 
 UNKNOWN_WORD = "unknown"
 EPOCH = date(1970, 1, 1)
-NUMBER = re.compile(r"[-+]?[0-9]+(\.[0-9]+)?([eE][-+]?[0-9]{1,3})?")
+# As JSON prints numbers (1e-05, 1e+16); the page's border.js has the same.
+NUMBER = re.compile(r"-?[0-9]+(\.[0-9]+)?(e[-+]?[0-9]{1,3})?")
 TOO_LARGE = 1e300
 LONGEST = 40  # signs of a value that a fault repeats
 YES = {True: 1.0, "yes": 1.0, "true": 1.0, False: 0.0, "no": 0.0, "false": 0.0}
@@ -62,7 +63,7 @@ def _choice(spec: FactSpec, raw: Any) -> float:
 
 def _number(raw: Any) -> float:
     """A finite number, written as a number or as its text."""
-    if isinstance(raw, str) and NUMBER.fullmatch(raw.strip()):
+    if isinstance(raw, str) and NUMBER.fullmatch(raw):
         raw = float(raw)
     if isinstance(raw, (int, float)) and not isinstance(raw, bool):
         if abs(raw) < TOO_LARGE:

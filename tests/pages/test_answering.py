@@ -86,6 +86,8 @@ def test_what_a_link_says_wrong_is_named(page, served):
     for told in ["“colour”", "“99” for “Row spacing”", "“abc” for “Vine spacing”", "“half”", "0000000000", "edition “other”"]:
         assert told in text
     assert "the advice may have changed since" in text
+    page.locator("#link-told a", has_text="What has changed").click()
+    assert page.locator("h1").inner_text() == "What has changed"
 
 
 def test_a_decision_tells_what_would_change_it(page, served, rulebook):
@@ -133,3 +135,19 @@ def test_the_link_can_be_copied_by_hand(new_page, served, fill_density):
     page.click("#copy")
     page.get_by_text("copy it by hand").wait_for()
     assert page.evaluate("document.activeElement.id") == "link"
+
+
+@pytest.mark.parametrize(
+    ("given", "told"),
+    [
+        ("row_spacing_m=%2B2", "“+2” for “Row spacing”, which was left out: it is not a number."),
+        ("row_spacing_m=1E0", "“1E0” for “Row spacing”, which was left out: it is not a number."),
+        ("row_spacing_m=", "“” for “Row spacing”, which was left out: it is not a number."),
+        ("block_name=", "“” for “Block name”, which was left out: it is empty."),
+        ("row_spacing_m=99", "is out of range"),
+    ],
+)
+def test_a_link_tells_what_is_no_number_from_what_is_out_of_range(page, served, given, told):
+    """The reader sees what to mend."""
+    page.goto(f"{served}plan.html#v=1&{given}")
+    assert told in page.locator("#link-told").inner_text()

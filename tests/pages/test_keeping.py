@@ -11,6 +11,12 @@ def kept(page):
     return page.evaluate("Object.keys(localStorage).sort()")
 
 
+def name_block(page, name):
+    """Types the name of the block into the plan and leaves the field."""
+    page.fill("#block_name", name)
+    page.keyboard.press("Tab")
+
+
 def test_answers_are_kept_over_a_reload(page, served, fill_density):
     """As they were typed into the form, and on other pages that ask them."""
     page.goto(served + DENSITY)
@@ -25,9 +31,43 @@ def test_keys_carry_version_edition_block_and_winter(page, served, fill_density)
     """So that a later guide can read or move what is kept, and editions do not mix."""
     page.goto(served + DENSITY)
     fill_density(page)
-    block, winter = sorted(kept(page), key=lambda key: key.endswith("/block"), reverse=True)
-    assert block == "pruning-guide/1/base/this-block/block"
-    assert winter.rpartition("/")[0] == "pruning-guide/1/base/this-block" and winter[-4:].isdigit()
+    winter, block, last = kept(page)
+    assert (block, last) == ("pruning-guide/1/base/block/block", "pruning-guide/1/base/last")
+    assert winter.rpartition("/")[0] == "pruning-guide/1/base/block" and winter[-4:].isdigit()
+
+
+def test_each_block_is_kept_by_its_name(page, served):
+    """A second block does not overwrite the first, whose name brings its answers back."""
+    page.goto(served + "plan.html")
+    for name, spacing in (("South slope", "2.4"), ("Brook side", "3")):
+        name_block(page, name)
+        page.fill("#row_spacing_m", spacing)
+        page.keyboard.press("Tab")
+    name_block(page, "south  Slope")
+    assert page.input_value("#row_spacing_m") == "2.4"
+    assert "back in the form" in page.locator("#kept").inner_text()
+    assert {key.split("/")[3] for key in kept(page)} == {"south-slope", "brook-side", "last"}
+
+
+def test_the_block_used_last_is_found_again(page, served, fill_density):
+    """After a reload, and on pages that do not ask its name."""
+    page.goto(served + "plan.html")
+    name_block(page, "Über uns")
+    page.goto(served + DENSITY)
+    fill_density(page)
+    page.goto(served + "plan.html")
+    assert (page.input_value("#block_name"), page.input_value("#row_spacing_m")) == ("Über uns", "2.4")
+    assert {key.split("/")[3] for key in kept(page)} == {"über-uns", "last"}
+
+
+def test_naming_a_block_keeps_its_answers(page, served, fill_density):
+    """What was answered before the name was typed belongs to the named block too."""
+    page.goto(served + DENSITY)
+    fill_density(page)
+    page.goto(served + "plan.html")
+    name_block(page, "South slope")
+    page.reload()
+    assert (page.input_value("#block_name"), page.input_value("#row_spacing_m")) == ("South slope", "2.4")
 
 
 def test_one_button_clears_everything(page, served, fill_density):
@@ -82,7 +122,7 @@ def test_a_full_device_is_told_of_and_nothing_breaks(page, served, fill_density)
 def test_what_is_kept_but_broken_is_passed_over(page, served):
     """A torn record from another program does not stop the page."""
     page.goto(served + DENSITY)
-    page.evaluate("localStorage.setItem('pruning-guide/1/base/this-block/block', '{torn')")
+    page.evaluate("localStorage.setItem('pruning-guide/1/base/block/block', '{torn')")
     page.reload()
     assert page.locator("#form").is_visible() and page.input_value("#row_spacing_m") == ""
 

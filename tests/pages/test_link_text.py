@@ -4,6 +4,7 @@ import json
 
 import pytest
 
+from generator.answers.border import NUMBER
 from generator.pages.plan import block_link
 
 
@@ -43,3 +44,11 @@ def test_python_writes_links_as_the_page_does(rulebook, core):
         link = block_link(rulebook, block)
         given = json.dumps(json.loads(core(f"JSON.stringify(Guide.page.link.parse({json.dumps(link)}).given)")))
         assert core(f"Guide.page.link.make('{rulebook.edition.id}', '{rulebook.version}', {given})") == link
+
+
+@pytest.mark.parametrize("text", ["2", "-2.5", "1e-05", "1e+16", "1e5", "+90", "1E1", "1e", ".5", "5.", " 5", "5\n", "1_0", "٣", "nan", "", "1e9999"])
+def test_a_number_is_written_alike_in_links_and_in_files(core, text):
+    """What Python takes for a number the page takes for one, and nothing else."""
+    spec = {"kind": "number", "low": -1e17, "high": 1e17, "low_in": True, "high_in": True, "word": "x", "id": "x", "choices": []}
+    found = core(f"Guide.page.border.read({json.dumps(spec)}, {json.dumps(text)}, 3).why || ''")
+    assert (found == "") == bool(NUMBER.fullmatch(text))

@@ -2,7 +2,8 @@
 Guide.page.border = (function () {
   "use strict";
   const F = Guide.facts;
-  const LINK_NUMBER = /^-?\d+(\.\d+)?(e-?\d+)?$/;
+  // As JSON prints numbers (1e-05, 1e+16); border.py has the same.
+  const LINK_NUMBER = /^-?\d+(\.\d+)?(e[-+]?\d{1,3})?$/;
   const UNKNOWN = "unknown";
 
   function fault(spec, says) { return { ok: false, number: 0, status: F.NOT_ASKED, says: says || guardSays(spec) }; }
@@ -24,12 +25,14 @@ Guide.page.border = (function () {
     return LINK_NUMBER.test(text) ? Number(text) : NaN;
   }
 
-  // {ok, number, status} or {ok: false, says}.
+  // {ok, number, status}, or {ok: false} and what is wrong: `why` in words, or what the guard `says`.
   function read(spec, text, status) {
     if (text === UNKNOWN) { return { ok: true, number: 0, status: F.UNKNOWN }; }
-    if (spec.kind === "text") { return { ok: true, number: 0, status: status }; }
+    if (spec.kind === "text") { return text.trim() ? { ok: true, number: 0, status: status } : { ok: false, why: "it is empty." }; }
     const found = number(spec, text);
-    if (found !== found) { return fault(spec); }
+    if (found !== found) {
+      return spec.kind === "number" || spec.kind === "whole" ? { ok: false, why: "it is not a number." } : fault(spec);
+    }
     const faults = Guide.guard.faults_of(spec, found);
     return faults.length ? fault(spec, faults[0].says) : { ok: true, number: found, status: status };
   }

@@ -34,14 +34,14 @@ Guide.page.open = function (answer) {
       const read = one && one.lifetime !== "today" ? page.border.read(one, pair[1], F.FROM_LINK) : null;
       if (!one) { strangers.push("“" + pair[0] + "”"); return; }
       if (!read) { lines.push(label(one.id) + " holds for one day only and is not taken from a link."); return; }
-      if (!read.ok) { lines.push("The link says “" + pair[1] + "” for " + label(one.id) + ", which was left out: " + page.show.word(read.says)); return; }
+      if (!read.ok) { lines.push("The link says “" + pair[1] + "” for " + label(one.id) + ", which was left out: " + (read.why || page.show.word(read.says))); return; }
       texts[one.id] = { text: pair[1], status: F.FROM_LINK };
     });
     if (strangers.length) { lines.push("This page does not ask, and left out: " + strangers.join(", ") + "."); }
     link.torn.forEach((piece) => { lines.push("A piece of the link could not be read: “" + piece + "”."); });
     if (link.version && link.version !== page.link.VERSION) { lines.push("The link was made by another version of the guide; what could be read of it was taken."); }
     if (link.edition && link.edition !== data.edition.id) { lines.push("The link was made for the edition “" + link.edition + "”; this is the edition “" + data.edition.id + "”."); }
-    if (link.rules && link.rules !== data.rules) { lines.push("The link was made under rules version " + link.rules + ", this page has " + data.rules + ": the advice may have changed since."); }
+    if (link.rules && link.rules !== data.rules) { lines.push(["The link was made under rules version " + link.rules + ", this page has " + data.rules + ": the advice may have changed since. ", page.el("a", { href: data.root + "changes.html" }, ["What has changed"])]); }
     fillAll(texts);
     return lines;
   }
@@ -130,7 +130,10 @@ Guide.page.open = function (answer) {
     box.setAttribute("data-status", String(F.ENTERED));
     document.getElementById(one.id + "-state").textContent = "";
     page.form.tell(one.id, page.form.read(one, page.show.word).fault);
+    const other = one.id === page.store.NAME && !state.fromLink ? page.store.another(data.edition.id, field.value) : null;
+    if (other) { fillAll(other); }
     save();
+    if (other) { kept.textContent = "The answers kept for this block are back in the form."; }
     run(false);
   }
 
