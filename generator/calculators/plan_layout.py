@@ -4,7 +4,7 @@ from generator.calculators.drawing_shapes import Drawing, no_drawing
 from generator.calculators.drawing_vine import draw_vine
 from generator.calculators.facts import Facts, known, maybe, missing, number
 from generator.calculators.plan_nodes import BESIDE, COMPONENTS, FORMING, NODES, bearing_vines
-from generator.calculators.plan_records import BlockPlanValues, Named, Part, choice_of, first_of, found, known_of, rests_of, status_of, waiting
+from generator.calculators.plan_records import BlockPlanValues, Named, Part, choice_of, first_of, found, is_settled, known_of, rests_of, status_of, waiting
 from generator.calculators.plan_system import SYSTEM
 from generator.calculators.say import Say
 from generator.calculators.units import mm
@@ -112,10 +112,13 @@ def can_lay_out(facts: Facts, earlier: list[Part]) -> bool:
 
 
 def lay_out(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part:
-    """Where the nodes go. Live spur positions are asked for, but a layout on new arms is shown without them."""
+    """Where the nodes go. Live spur positions are asked for, but a layout on new arms is shown without them. An answer on the system
+    that asks for no layout (new vines, new trunks) gives none, whatever else is known."""
     target = choice_of(earlier, SYSTEM)
     if target == FORMING:
         return waiting(LAYOUT, LAYOUT, facts, [], Say("plan.layout_forming", [], []))
+    if target == "" and is_settled(earlier, SYSTEM):
+        return waiting(LAYOUT, LAYOUT, facts, [], Say("plan.layout_none", [], []))
     if not can_lay_out(facts, earlier):
         asked = LAYOUT_FACTS if target in TARGETS and found(earlier, "nodes").ok else []
         return waiting(LAYOUT, LAYOUT, facts, asked, Say("plan.layout_open", [], []))

@@ -136,6 +136,11 @@ def choice_of(parts: list[Part], part: str) -> str:
     return ""
 
 
+def is_settled(parts: list[Part], part: str) -> bool:
+    """True when an earlier part is there and settled."""
+    return any(one.id == part and one.settled for one in parts)
+
+
 def rests_of(parts: list[Part], part: str) -> list[str]:
     """The facts that an earlier part rests on."""
     for one in parts:
