@@ -28,6 +28,7 @@ KINDS = (*FOLDERS.values(), "unit", "ids")
 ID = re.compile(r"[a-z][a-z0-9]*(_[a-z0-9]+)*")
 EVIDENCE_ID = re.compile(r"[A-Za-z][A-Za-z0-9]*([-_][A-Za-z0-9]+)*")
 LOOSE_ID_KINDS = ("evidence",)
+LONGEST_ID = 60  # an id is a file's name, and with its ending must fit every disk
 
 
 @dataclass(frozen=True)
@@ -77,9 +78,15 @@ def read_folder(root: Path) -> tuple[list[Document], list[Problem]]:
     return documents, problems
 
 
-def id_pattern(kind: str) -> re.Pattern:
-    """The pattern of the ids of a kind: evidence keeps the ids under which it was collected."""
-    return EVIDENCE_ID if kind in LOOSE_ID_KINDS else ID
+def can_be_id(kind: str, word: str) -> bool:
+    """True for an id of a kind by its signs and its length; evidence keeps the ids under which it was collected."""
+    pattern = EVIDENCE_ID if kind in LOOSE_ID_KINDS else ID
+    return len(word) <= LONGEST_ID and bool(pattern.fullmatch(word))
+
+
+def no_id(word: str) -> str:
+    """A word that cannot be an id, as a sentence shows it: short."""
+    return f"`{word if len(word) <= LONGEST_ID else word[: LONGEST_ID - 1] + '…'}` cannot be an id"
 
 
 def _read(path: Path, inside: str, folder: str) -> tuple[list[Document], list[Problem]]:
@@ -104,10 +111,10 @@ def _parts(kind: str, stem: str, shown: str, data: dict, lines: Lines) -> tuple[
     """The items of a file that holds many: messages, units."""
     documents, problems = [], []
     for key, part in data.items():
-        if ID.fullmatch(key):
+        if can_be_id(kind, key):
             documents.append(Document(kind, f"{stem}{key}", shown, part, lines, (key,)))
         else:
-            problems.append(Problem(shown, lines[(key,)], f"`{key}` cannot be an id.", id_rule(key)))
+            problems.append(Problem(shown, lines[(key,)], f"{no_id(key)}.", id_rule(key)))
     return documents, problems
 
 
@@ -121,17 +128,17 @@ def _kind(inside: str, shown: str) -> tuple[str, Problem | None]:
             if ending in ("yaml", "YML") or not stem
             else "Move it out of this folder."
         )
-        return "", Problem(shown, 0, "Only files that end in .yml are read here.", step)
+        return "", Problem(shown, 1, "Only files that end in .yml are read here.", step)
     if not folder:
         if name in SINGLE_FILES:
             return SINGLE_FILES[name], None
         step = f"Put it in the folder of its kind: {', '.join(FOLDERS)}."
-        return "", Problem(shown, 0, f"`{name}` does not belong here.", step)
+        return "", Problem(shown, 1, f"`{name}` does not belong here.", step)
     if folder not in FOLDERS:
-        return "", Problem(shown, 0, f"`{folder}` is not a folder of rules.", suggestion(folder, FOLDERS, _folders()))
+        return "", Problem(shown, 1, f"`{folder}` is not a folder of rules.", suggestion(folder, FOLDERS, _folders()))
     kind = FOLDERS[folder]
-    if not id_pattern(kind).fullmatch(stem):
-        return "", Problem(shown, 0, f"`{stem}` cannot be an id, and the name of the file is the id.", id_rule(stem))
+    if not can_be_id(kind, stem):
+        return "", Problem(shown, 1, f"{no_id(stem)}, and the name of the file is the id.", id_rule(stem))
     return kind, None
 
 
@@ -141,7 +148,9 @@ def _folders() -> str:
 
 
 def id_rule(word: str) -> str:
-    """How ids are written, with a suggestion made from the word."""
+    """How ids are written, with a suggestion made from the word; how long they may be when it is too long."""
+    if len(word) > LONGEST_ID:
+        return f"It has {len(word)} letters, and an id has at most {LONGEST_ID}: name it more shortly."
     made = re.sub(r"[^a-z0-9]+", "_", word.lower()).strip("_")
     such = f", such as `{made}`" if ID.fullmatch(made) else ""
     return f"Write small letters, digits and single underscores, a letter first{such}."

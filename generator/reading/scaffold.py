@@ -7,7 +7,7 @@ from itertools import product
 from pathlib import Path
 from string import Template, ascii_uppercase
 
-from generator.reading.documents import FOLDERS, id_pattern, id_rule
+from generator.reading.documents import FOLDERS, can_be_id, id_rule, no_id
 from generator.reading.items import Fact
 from generator.reading.ledger import FILE, live_ids, write_ids
 from generator.reading.near import suggestion
@@ -67,8 +67,8 @@ def _place(rules: Path, kind: str, name: str) -> tuple[Path, str]:
         if not key:
             raise ValueError(f"The id of a message is file.key, such as `{stem}.first_line`.")
     for word in filter(None, (stem, key)):
-        if not id_pattern(kind).fullmatch(word):
-            raise ValueError(f"`{word}` cannot be an id. {id_rule(word)}")
+        if not can_be_id(kind, word):
+            raise ValueError(f"{no_id(word)}. {id_rule(word)}")
     if kind == "unit":
         return rules / "units.yml", name
     folder = next(folder for folder, of in FOLDERS.items() if of == kind)

@@ -58,6 +58,8 @@ def test_codes_run_through_the_alphabet_when_letters_are_taken() -> None:
         ("fact", "climate", "There is a fact `climate` already"),
         ("decision", "climate", "There is a fact `climate` already"),
         ("fact", "Row Spacing", "such as `row_spacing`"),
+        ("fact", "a" * 300, "It has 300 letters, and an id has at most 60"),
+        ("message", f"layout.{'a' * 61}", "It has 61 letters, and an id has at most 60"),
         ("fcat", "soil", "Did you mean `fact`"),
         ("message", "layout", "is file.key"),
         ("message", "layout.plain", "There is a message `layout.plain` already"),
