@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 class Problem:
     """One fault that an author can mend.
 
-    path is relative to the project's root with forward slashes; line counts from 1 (0 means the whole file);
+    path is relative to the project's root with forward slashes; line counts from 1 (0: there is no such file);
     sentence is in the author's words and ends with a full stop; next_step, when there is one, says what to write.
     """
 
@@ -18,8 +18,8 @@ class Problem:
     check: str = field(default="", compare=False)
 
     def __str__(self) -> str:
-        """`path:line: sentence`, then the next step on an indented line of its own."""
-        first = f"{self.path}:{self.line}: {self.sentence}"
+        """`path:line: sentence` (`path: sentence` of a file that is not there), then the next step on an indented line."""
+        first = f"{self.path}{f':{self.line}' if self.line else ''}: {self.sentence}"
         return f"{first}\n    {self.next_step}" if self.next_step else first
 
 

@@ -26,8 +26,8 @@ def as_json(problems: list[Problem]) -> str:
 
 
 def _annotation(problem: Problem) -> str:
-    """One problem; what the form reserves is escaped."""
-    place = f"file={_property(problem.path)}" + (f",line={problem.line}" if problem.line else "")
+    """One problem; what the form reserves is escaped. Without a line a code host shows it nowhere."""
+    place = f"file={_property(problem.path)},line={max(1, problem.line)}"
     title = f",title={_property(problem.check)}" if problem.check else ""
     return f"::error {place}{title}::{_data(' '.join(filter(None, (problem.sentence, problem.next_step))))}"
 

@@ -74,7 +74,8 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
             yield from _arguments(said, message)
         elif file in files:
             near = suggestion(said.message, [name for name in written if name.partition(".")[0] == file], "Write it.")
-            yield Problem(files[file], 0, f"There is no message `{said.message}`, which {said.path}:{said.line} says.", near)
+            there = any(message.where.path == files[file] for message in rulebook.messages.values())
+            yield Problem(files[file], int(there), f"There is no message `{said.message}`, which {said.path}:{said.line} says.", near)
 
 
 def _arguments(said: Said, message: Message) -> Iterator[Problem]:

@@ -8,6 +8,8 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from generator.problems import Problem
+from generator.reading.documents import FOLDERS
+from generator.reading.items import Where
 from generator.reading.near import suggestion
 from generator.reading.read import read_rulebook
 from generator.reading.rulebook import LedgerEntry, Rulebook
@@ -15,6 +17,7 @@ from generator.reading.yaml_lines import read_text
 
 FILE = "ids.yml"
 PAGES = ("index", "plan", "how-sure-we-are", "facts", "values", "sources", "glossary", "changes", "404")
+PARTS = {"choice": "fact", "row": "decision", "outcome": "decision"}  # ids that are `item.part`
 HEADING = """# The ledger of ids: every id that was ever published. Lines are added, never taken away and never changed, so that a link
 # or a printed code keeps its meaning. An id that goes is marked `state: moved` (with `to`) or `state: retired`, with a `reason`.
 """
@@ -73,7 +76,7 @@ def vanished(rulebook: Rulebook) -> list[LedgerEntry]:
 
 
 def ledger_faults(rulebook: Rulebook, path: str = "rules/ids.yml") -> list[Problem]:
-    """Everything in which the ledger and the rulebook differ; path is where a missing ledger is reported."""
+    """Everything in which the ledger and the rulebook differ; path is where the ledger stands."""
     return [
         *_unlisted(rulebook, path),
         *(
@@ -127,11 +130,23 @@ def _entry(code: str, today: str) -> str:
 
 
 def _unlisted(rulebook: Rulebook, path: str) -> Iterator[Problem]:
-    """Live ids that the ledger lacks."""
+    """Live ids that the ledger lacks, each where its item stands; the id of a page stands in no file but the ledger."""
     for kind, ids in missing(rulebook).items():
         for name in ids:
             step = "Run `python3 -m generator ids`, and keep the line that it adds."
-            yield Problem(path, 0, f"The {kind} `{name}` is not in the ledger of ids.", step)
+            place = _place(rulebook, kind, name) or Where(path, 1)
+            yield Problem(place.path, place.line, f"The {kind} `{name}` is not in the ledger of ids.", step)
+
+
+def _place(rulebook: Rulebook, kind: str, name: str) -> Where | None:
+    """Where the item of an id stands; of a row its own line, of a choice or an outcome the item that holds it."""
+    holder, of = (PARTS[kind], name.partition(".")[0]) if kind in PARTS else (kind, name)
+    folder = next((folder for folder, held in (*FOLDERS.items(), ("units", "unit")) if held == holder), "")
+    item = getattr(rulebook, folder)[of] if folder else None
+    for row in item.rows if kind == "row" and item else ():
+        if f"{of}.{row.id}" == name:
+            return Where(item.where.path, row.line)
+    return item.where if item else None
 
 
 def _gone(rulebook: Rulebook, entry: LedgerEntry) -> str:

@@ -35,6 +35,7 @@ def read_rulebook(rules: Path, edition: Path | None = None) -> tuple[Rulebook, l
     """The rulebook of everything that could be read under rules, with edition laid over it, and all problems, sorted."""
     base, problems = read_folder(rules)
     problems += _no_edition_in_base(base)
+    problems += _no_units(rules, base)
     over: list[Document] = []
     if edition is not None:
         over, more = read_edition(edition)
@@ -160,3 +161,11 @@ def _no_edition_in_base(base: list[Document]) -> list[Problem]:
     step = "Move it to the folder of the local edition."
     found = (document for document in base if document.kind == "edition")
     return [document.problem((), "The guide's own rules are no local edition.", step) for document in found]
+
+
+def _no_units(rules: Path, base: list[Document]) -> list[Problem]:
+    """One problem for the file of the units, not one for every number."""
+    if not base or (rules / "units.yml").exists():
+        return []
+    step = "Bring it back: every number of the rules is in one of its units."
+    return [Problem(f"{rules.name}/units.yml", 0, f"{rules.name}/units.yml is missing.", step)]

@@ -54,7 +54,7 @@ def broken(error: Exception, text: str, shown: str) -> Problem:
     said = f"{error.context or ''} {error.problem or ''}"
     opened = error.context_mark and any(words in said for words in TOLD_WHERE_IT_BEGAN)
     mark = error.context_mark if opened else error.problem_mark or error.context_mark
-    line = min(mark.line + 1, max(1, len(text.splitlines()))) if mark else 0
+    line = min(mark.line + 1, max(1, len(text.splitlines()))) if mark else 1
     if _indented_by_tab(text, line):
         return Problem(shown, line, *TAB)
     for words, sentence, step in BROKEN:

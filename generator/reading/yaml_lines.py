@@ -85,7 +85,7 @@ def read_text(text: str, shown: str) -> tuple[object, Lines, list[Problem]]:
     except _Stop:
         return None, {}, reading.problems
     if reading.root is NOT_DATA and not reading.problems:
-        reading.problem(0, "The file is empty.", "Write its fields, or remove the file.")
+        reading.problem(1, "The file is empty.", "Write its fields, or remove the file.")
     root = None if reading.root is NOT_DATA else reading.root
     return root, reading.lines, reading.problems
 
@@ -215,4 +215,4 @@ def _not_utf8(error: UnicodeDecodeError, shown: str) -> Problem:
 def _control_line(text: str) -> int:
     """The line of the first control character (the fast parser tells only that there is one)."""
     match = re.search(r"[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\ud800-\udfff\ufffe\uffff]", text)
-    return text.count("\n", 0, match.start()) + 1 if match else 0
+    return text.count("\n", 0, match.start()) + 1 if match else 1

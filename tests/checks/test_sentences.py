@@ -134,4 +134,5 @@ def test_problems_are_printed_for_people_for_code_hosts_and_as_data():
     problem = Problem("rules/a.yml", 3, "100 % wrong, twice.", "Mend it.", "ranges")
     assert as_text([problem]) == "rules/a.yml:3: 100 % wrong, twice.\n    Mend it.  [ranges]"
     assert as_annotations([problem]) == "::error file=rules/a.yml,line=3,title=ranges::100 %25 wrong, twice. Mend it."
+    assert as_annotations([Problem("rules/b.yml", 0, "Gone.")]) == "::error file=rules/b.yml,line=1::Gone."
     assert '"sentence": "100 % wrong, twice."' in as_json([problem])

@@ -63,11 +63,23 @@ def test_an_id_that_is_not_listed_is_told(listed: Path) -> None:
     assert faults(listed) == ["The term `arm` is not in the ledger of ids."]
 
 
+def test_an_id_that_is_not_listed_is_told_where_it_stands(rules: Path) -> None:
+    """At the item's line, a row's at its own, a page's in the ledger; never at a line that is none."""
+    told = {problem.sentence: problem for problem in ledger_faults(read_rulebook(rules)[0])}
+    row = told["The row `wood.B2` is not in the ledger of ids."]
+    lines = (rules.parent / row.path).read_text().splitlines()
+    assert (row.path, "id: B2" in lines[row.line - 1]) == ("rules/decisions/wood.yml", True)
+    assert told["The choice `climate.cool` is not in the ledger of ids."].path == "rules/facts/climate.yml"
+    assert told["The unit `m` is not in the ledger of ids."].path == "rules/units.yml"
+    assert told["The page `index` is not in the ledger of ids."].path == "rules/ids.yml"
+    assert all(problem.line > 0 and (problem.path == "rules/ids.yml" or (rules.parent / problem.path).is_file()) for problem in told.values())
+
+
 def test_a_renamed_id_is_told_with_its_new_name(listed: Path) -> None:
     """Renaming is the usual way to lose an id."""
     (listed / "cautions" / "cutting_tools.yml").rename(listed / "cautions" / "cutting_tool.yml")
     book, _ = read_rulebook(listed)
-    told = [problem for problem in ledger_faults(book) if problem.line]
+    told = [problem for problem in ledger_faults(book) if problem.path == "rules/ids.yml"]
     assert [entry.id for entry in vanished(book)] == ["cutting_tools"]
     assert told[0].next_step.startswith("Did you mean `cutting_tool`, which is new?")
 

@@ -121,3 +121,10 @@ def test_hidden_files_are_passed_over(rules: Path) -> None:
     """Editors leave such files; they are not rules."""
     (rules / "facts" / ".climate.yml.swp").write_bytes(b"\x00\x01")
     assert read_rulebook(rules)[1] == []
+
+
+def test_rules_without_their_units_are_told_in_one_problem(rules: Path) -> None:
+    """The file that is gone, not every number that has a unit in it."""
+    (rules / "units.yml").unlink()
+    _, problems = read_rulebook(rules)
+    assert [str(problem).splitlines()[0] for problem in problems] == ["rules/units.yml: rules/units.yml is missing."]
