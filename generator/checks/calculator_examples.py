@@ -68,7 +68,9 @@ def _faults(rulebook: Rulebook, form: CalculatorForm, example: Example) -> Itera
     if example.source and example.source not in rulebook.evidence and example.source not in rulebook.sources:
         yield f"there is no source `{example.source}`.", suggestion(example.source, [*rulebook.evidence, *rulebook.sources])
     try:
-        came = outputs(form, run(rulebook, form, given(rulebook, [one.fact for one in form.inputs], example.facts)))
+        required = [one.fact for one in form.inputs if not one.optional]
+        facts = given(rulebook, [one.fact for one in form.inputs], example.facts, required)
+        came = outputs(form, run(rulebook, form, facts))
     except BadInput as bad:
         for fault in bad.faults:
             yield f"{fault.removesuffix('.')}.", "Write the inputs as they would be entered."
