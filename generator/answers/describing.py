@@ -18,21 +18,22 @@ def names(rulebook: Rulebook) -> list[str]:
 
 
 def describe(rulebook: Rulebook, name: str) -> dict:
-    """{name, kind, title, question, inputs: [{id, label, type, unit, range, choices, default, optional}], values,
-    outputs, rules, edition}.
+    """{name, kind, title, question, inputs: [{id, label, type, unit, range, choices, default, default_value,
+    default_standing, optional}], values (those used, then those that are defaults), outputs, rules, edition}.
 
     Raises KeyError for a name that names() does not list.
     """
     form = rulebook.decisions.get(name) or rulebook.calculators.get(name)
     if form is None and name != PLAN:
         raise KeyError(name)
+    inputs = _inputs(rulebook, name)
     return {
         "name": name,
         "kind": "decision" if name in rulebook.decisions else "calculator",
         "title": form.title if form else "Block plan",
         "question": form.question if form else "What is to be done in this block?",
-        "inputs": _inputs(rulebook, name),
-        "values": [_value(rulebook, value) for value in _values(rulebook, name)],
+        "inputs": inputs,
+        "values": [_value(rulebook, value) for value in _values(rulebook, name, inputs)],
         "outputs": _outputs(rulebook, name),
         **stamp(rulebook),
     }
@@ -46,24 +47,27 @@ def _inputs(rulebook: Rulebook, name: str) -> list[dict]:
         asked = dict.fromkeys(base_facts(rulebook, feeding_order(rulebook, name)), True)
     else:
         asked = dict.fromkeys(rulebook.facts, True)
-    return [_input(fact_spec(rulebook, rulebook.facts[fact]), optional) for fact, optional in asked.items()]
+    return [_input(rulebook, fact_spec(rulebook, rulebook.facts[fact]), optional) for fact, optional in asked.items()]
 
 
-def _input(spec: FactSpec, optional: bool) -> dict:
-    """One fact as an input."""
+def _input(rulebook: Rulebook, spec: FactSpec, optional: bool) -> dict:
+    """One fact as an input; a default with the value that it comes from and how sure that is."""
     found = {"id": spec.id, "label": spec.label, "type": spec.kind, "optional": optional or spec.default.ok}
     if spec.kind in ("number", "whole"):
         found |= {"unit": spec.unit, "range": [spec.low, spec.high]}
     if spec.choices:
         found["choices"] = spec.choices
     if spec.default.ok:
+        value = rulebook.values[rulebook.facts[spec.id].default_value]
         found["default"] = from_number(spec, spec.default.number)
+        found |= {"default_value": value.id, "default_standing": value.followed.standing}
     return found
 
 
-def _values(rulebook: Rulebook, name: str) -> list[str]:
-    """The values that a calculator or the plan uses."""
-    return [] if name in rulebook.decisions else value_ids(name)
+def _values(rulebook: Rulebook, name: str, inputs: list[dict]) -> list[str]:
+    """The values that a calculator or the plan uses, then those that are defaults of the inputs."""
+    used = [] if name in rulebook.decisions else value_ids(name)
+    return list(dict.fromkeys([*used, *(one["default_value"] for one in inputs if "default_value" in one)]))
 
 
 def _value(rulebook: Rulebook, name: str) -> dict:

@@ -11,7 +11,7 @@ from generator.calculators.facts import ENTERED, NOT_ASKED, UNKNOWN, Facts
 from generator.calculators.guard import faults
 from generator.calculators.specs import FactSpec, with_defaults
 from generator.calculators.wording import worded
-from generator.reading.near import nearest
+from generator.reading.near import MOST_LISTED, nearest
 from generator.reading.rulebook import Rulebook
 
 
@@ -38,7 +38,7 @@ def given(rulebook: Rulebook, asked: list[str], inputs: dict[str, Any], required
     Raises BadInput with every fault: names that are not asked, values that do not fit, numbers out of range, required facts
     without a value.
     """
-    wrong = [_not_asked(name, asked) for name in inputs if name not in asked]
+    wrong = [_not_asked(rulebook, name, asked) for name in inputs if name not in asked]
     specs = fact_specs(rulebook, asked)
     numbers, texts = [spec for spec in specs if spec.kind != "text"], {}
     facts = Facts([spec.id for spec in numbers], [0.0] * len(numbers), [NOT_ASKED] * len(numbers))
@@ -84,8 +84,11 @@ def _without_value(rulebook: Rulebook, facts: Facts, inputs: dict[str, Any], req
             yield f"{fact}: is missing, this calculator needs it"
 
 
-def _not_asked(name: str, asked: list[str]) -> str:
-    """The fault of a name that is not asked here."""
-    near = nearest(name, asked)
-    allowed = f"did you mean {near}?" if near else f"allowed are {', '.join(asked)}"
-    return f"{name}: is not asked here, {allowed}"
+def _not_asked(rulebook: Rulebook, name: str, asked: list[str]) -> str:
+    """The fault of a name that is not asked here, with the nearest that is; where every fact is asked, how to list them."""
+    near, name = nearest(name, asked), " ".join(name.split()) or '""'
+    meant = f"did you mean {near}?" if near else ""
+    if len(asked) <= MOST_LISTED or len(asked) < len(rulebook.facts):
+        return f"{name}: is not asked here, {meant or 'allowed are ' + ', '.join(asked)}"
+    listed = f"one of the {len(asked)} facts; `python3 -m generator compute block_plan --describe` lists them"
+    return f"{name}: is not asked here, {meant + ' Allowed is' if meant else 'allowed is'} {listed}"

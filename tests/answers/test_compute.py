@@ -39,6 +39,24 @@ def test_everything_named_can_be_described(rulebook):
         json.dumps(described, allow_nan=False)
 
 
+def test_a_default_is_described_with_its_value_and_how_sure_it_is(rulebook):
+    """Nobody takes an assumed number for a measured one; the value is listed with the others."""
+    described = describe(rulebook, "vine_density")
+    missing = next(one for one in described["inputs"] if one["id"] == "missing_vines_pct")
+    value = rulebook.values[missing["default_value"]]
+    assert (missing["default"], missing["default_standing"]) == (value.number, value.followed.standing)
+    assert value.id in [one["id"] for one in described["values"]]
+
+
+def test_a_fact_that_the_plan_has_not_is_told_without_all_their_names(rulebook):
+    """How many there are and how to list them fits on a line; fifty ids do not."""
+    with pytest.raises(BadInput) as caught:
+        plan(rulebook, {"row_spacng_m": 2.4, "zzz": 1})
+    listed = f"llowed is one of the {len(rulebook.facts)} facts; `python3 -m generator compute block_plan --describe` lists them"
+    near = "row_spacng_m: is not asked here, did you mean row_spacing_m? A"
+    assert caught.value.faults == [near + listed, "zzz: is not asked here, a" + listed]
+
+
 @pytest.mark.parametrize(("name", "inputs"), [("vine_density", SPACING), ("cordon_state", CORDON)])
 def test_every_answer_shows_what_every_answer_shows(rulebook, name, inputs):
     """The keys of guide.md are there, and the answer is one line."""
