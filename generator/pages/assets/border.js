@@ -6,11 +6,9 @@ Guide.page.border = (function () {
   const LINK_NUMBER = /^-?\d+(\.\d+)?(e[-+]?\d{1,3})?$/;
   const UNKNOWN = "unknown";
 
-  function fault(spec, says) { return { ok: false, number: 0, status: F.NOT_ASKED, says: says || guardSays(spec) }; }
-
+  // What is wrong with a text that is none of the choices, or no day of the calendar.
   function guardSays(spec) {
-    const range = spec.kind === "number" || spec.kind === "whole" || spec.kind === "date";
-    return range
+    return spec.kind === "date"
       ? { id: "guard.range", numbers: [spec.low, spec.high], words: [spec.word] }
       : { id: "guard.choice", numbers: [], words: [spec.word] };
   }
@@ -31,10 +29,10 @@ Guide.page.border = (function () {
     if (spec.kind === "text") { return text.trim() ? { ok: true, number: 0, status: status } : { ok: false, why: "it is empty." }; }
     const found = number(spec, text);
     if (found !== found) {
-      return spec.kind === "number" || spec.kind === "whole" ? { ok: false, why: "it is not a number." } : fault(spec);
+      return spec.kind === "number" || spec.kind === "whole" ? { ok: false, why: "it is not a number." } : { ok: false, says: guardSays(spec) };
     }
     const faults = Guide.guard.faults_of(spec, found);
-    return faults.length ? fault(spec, faults[0].says) : { ok: true, number: found, status: status };
+    return faults.length ? { ok: false, says: faults[0].says } : { ok: true, number: found, status: status };
   }
 
   return { read: read, UNKNOWN: UNKNOWN };

@@ -3,11 +3,34 @@ Guide.page.calculator = function () {
   "use strict";
   const page = Guide.page;
   const data = page.data;
+  const show = page.show;
 
   function input(field, facts) {
     if (field.type === "Maybe") { return Guide.facts.maybe(facts, field.id); }
     const number = Guide.facts.number(facts, field.id);
     return field.type === "bool" ? number === 1 : number;
+  }
+
+  function shown(output, result) {
+    const raw = result[output.id];
+    if (typeof raw === "boolean") { return raw ? "yes" : "no"; }
+    const number = typeof raw === "object" ? raw : { ok: true, number: raw };
+    return number.ok ? Guide.wording.number_text(data.catalogue.units, number.number, output.unit, output.digits, "si") : "left open";
+  }
+
+  function answer(result, rests, fragment) {
+    const outputs = data.outputs.map((output) => {
+      return page.el("div", {}, [page.el("dt", {}, [output.label]), page.el("dd", { id: "output-" + output.id }, [shown(output, result)])]);
+    });
+    return [
+      page.el("dl", { "class": "outputs" }, outputs),
+      show.part("What to know about it", result.notes.length ? [show.list("ul", result.notes.map(show.word))] : []),
+      show.part("The working", [show.list("ol", result.working.map(show.word))]),
+      show.part("What it rests on", [show.list("ul", rests.map(show.rest))]),
+      show.care(),
+      show.keep(fragment),
+      show.version()
+    ];
   }
 
   page.open((all, fragment, headline, rest) => {
@@ -23,7 +46,7 @@ Guide.page.calculator = function () {
     }
     const specs = data.catalogue.facts.filter((spec) => spec.kind !== "text");
     const used = specs.filter((spec) => Guide.facts.known(all.facts, spec.id));
-    headline.textContent = page.show.word(result.headline);
-    page.fill(rest, page.show.calculator(result, used.map((spec) => Guide.answer.rest(specs, all.facts, spec.id)), fragment));
+    headline.textContent = show.word(result.headline);
+    page.fill(rest, answer(result, used.map((spec) => Guide.answer.rest(specs, all.facts, spec.id)), fragment));
   });
 };

@@ -56,6 +56,9 @@ Guide.page.show = (function () {
     ];
   }
 
+  // The same as a part of an answer; on paper a link leads nowhere.
+  function keep(fragment) { return el("section", { "class": "print-not" }, [el("h2", {}, ["Keep or send it"])].concat(link(fragment))); }
+
   // Copies a text; resolves to false when only marking it was possible.
   function copy(text, field) {
     function byHand() {
@@ -104,7 +107,7 @@ Guide.page.show = (function () {
       part("What it rests on", answer.rests_on.length ? [list("ul", answer.rests_on.map(rest))] : []),
       later,
       care(),
-      part("Keep or send it", link(fragment)),
+      keep(fragment),
       version()
     ];
   }
@@ -113,30 +116,8 @@ Guide.page.show = (function () {
     return found.length ? list("ul", found.map((one) => word(one.says))) : el("p", {}, ["No single fact, changed alone, would give another answer."]);
   }
 
-  function shown(output, result) {
-    const raw = result[output.id];
-    if (typeof raw === "boolean") { return raw ? "yes" : "no"; }
-    const number = typeof raw === "object" ? raw : { ok: true, number: raw };
-    return number.ok ? Guide.wording.number_text(data.catalogue.units, number.number, output.unit, output.digits, "si") : "left open";
-  }
-
-  function calculator(result, rests, fragment) {
-    const outputs = data.outputs.map((output) => {
-      return el("div", {}, [el("dt", {}, [output.label]), el("dd", { id: "output-" + output.id }, [shown(output, result)])]);
-    });
-    return [
-      el("dl", { "class": "outputs" }, outputs),
-      part("What to know about it", result.notes.length ? [list("ul", result.notes.map(word))] : []),
-      part("The working", [list("ol", result.working.map(word))]),
-      part("What it rests on", [list("ul", rests.map(rest))]),
-      care(),
-      part("Keep or send it", link(fragment)),
-      version()
-    ];
-  }
-
   return {
-    word: word, list: list, part: part, standing: standing, rest: rest, care: care, link: link, copy: copy, version: version,
-    decision: decision, changes: changes, calculator: calculator, copyOf: copyOf
+    word: word, list: list, part: part, standing: standing, rest: rest, care: care, keep: keep, link: link, copy: copy, version: version,
+    decision: decision, changes: changes
   };
 })();

@@ -77,5 +77,5 @@ Guide.page.store = (function () {
     } catch (error) { return false; }
   }
 
-  return { NAME: NAME, load: load, another: another, save: save, clear: clear, winter: winter, slug: slug };
+  return { NAME: NAME, load: load, another: another, save: save, clear: clear, winter: winter };
 })();
