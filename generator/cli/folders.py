@@ -51,7 +51,10 @@ def _make(target: Path, workshop: Path, fill: Callable[[Path], None]) -> None:
 
 
 def _refuse_foreign(target: Path, ours: bool) -> None:
-    """Raise Stop when there is something at target that this guide did not write."""
+    """Raise Stop when there is something at target that this guide did not write, or a file where a folder above it should be."""
+    above = next((folder for folder in target.parents if folder.exists()), target.parent)
+    if above.is_file():
+        raise Stop(f"{target} cannot be written ({above} is a file). Give a folder below a folder.", 2)
     if not target.exists() or (ours and target.is_dir()):
         return
     if not target.is_dir():
