@@ -60,7 +60,7 @@ def test_a_file_that_is_not_there_is_said(command):
     """In the words of every other problem."""
     done = command("plan", "no-such-file.yml")
     assert done.returncode == 2
-    assert done.stderr.startswith("no-such-file.yml:0: The file cannot be read")
+    assert done.stderr.startswith("no-such-file.yml: The file cannot be read")
 
 
 def test_parts_are_numbered_as_on_the_page(command, rulebook):
