@@ -69,14 +69,14 @@ Guide.page.plan = function () {
 
   function rests(part, facts) {
     const lines = part.rests_on.map((id) => show.rest(Guide.answer.rest(specs, facts, id)));
-    return lines.length ? [el("h3", {}, ["What it rests on"]), show.list("ul", lines)] : [];
+    return lines.length ? [el("h4", {}, ["What it rests on"]), show.list("ul", lines)] : [];
   }
 
   function one(part, place, parts, facts) {
     const stage = data.stages[part.stage];
     const number = parts.slice(0, place + 1).filter((other, at) => at === 0 || parts[at - 1].stage !== other.stage).length;
     const heading = place > 0 && parts[place - 1].stage === part.stage ? null
-      : el("h2", {}, [number + ". ", el("a", { href: "s/" + part.stage + ".html" }, [stage.title])]);
+      : el("h3", {}, [number + ". ", el("a", { href: "s/" + part.stage + ".html" }, [stage.title])]);
     const working = part.lines.map(show.word);
     return el("div", { "class": "part" }, [
       heading,
@@ -126,7 +126,7 @@ Guide.page.plan = function () {
       assumed(plan),
       sources(found.sources),
       show.care(found.cautions.map((one) => one.id)),
-      show.part("Keep or send it", show.link(fragment)),
+      show.keep(fragment),
       show.version()
     ]));
     offer(JSON.stringify(withTexts(Object.assign({
