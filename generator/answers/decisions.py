@@ -44,7 +44,7 @@ def _as_data(rulebook: Rulebook, facts: Given, found: Answer, changes: list[Chan
         "reasons": [_reason(rulebook, words, reason) for reason in found.reasons],
         "rests_on": rests_on,
         "assumed": [rest["fact"] for rest in rests_on if rest["status"] == "assumed"],
-        "would_change": [_change(words, specs, change) for change in changes],
+        "would_change": [shown_change(words, specs, change) for change in changes],
         "working": [worded(words, step, "si") for step in found.steps],
         "sources": sources(rulebook, [name for reason in found.reasons for name in reason.sources]),
         "cautions": cautions(
@@ -76,7 +76,7 @@ def _reason(rulebook: Rulebook, words: Catalogue, reason: Reason) -> dict:
     }
 
 
-def _change(words: Catalogue, specs: list[FactSpec], change: Change) -> dict:
+def shown_change(words: Catalogue, specs: list[FactSpec], change: Change) -> dict:
     """A flip: the fact, the value it would need as an author writes it, and the outcome."""
     value = from_number(spec_of(specs, change.fact), change.number)
     return {"fact": change.fact, "value": value, "outcome": change.outcome, "text": worded(words, change.says, "si")}

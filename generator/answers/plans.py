@@ -4,13 +4,15 @@ from typing import Any
 
 from generator.answers.behind import behind, picked
 from generator.answers.catalogue import catalogue
+from generator.answers.decisions import shown_change
 from generator.answers.encode import calculator_class, calculator_module, value_ids
-from generator.answers.given import given
+from generator.answers.given import Given, given
 from generator.answers.link import link
 from generator.answers.records import plain
 from generator.answers.shared import shown, stamp, with_texts
-from generator.answers.tables import tables_for
+from generator.answers.tables import candidates_for, tables_for
 from generator.calculators import tables as engine
+from generator.calculators.changes import would_change
 from generator.calculators.plan_system import DECISION
 from generator.reading.rulebook import Rulebook
 
@@ -22,8 +24,9 @@ def plan(rulebook: Rulebook, block: dict[str, Any]) -> dict:
     """The plan of a block, given as facts by id in authors' values. Raises BadInput.
 
     {name, rules, edition: {id, name, by}, link (to the page that shows it), texts: {fact: text}, facts: {fact: {status, value as an
-    author writes it}}, plan: block_plan.Plan, values, sources and cautions: see behind.py}; a fact that was not asked is not there,
-    one that is unknown has no value; every Say in the plan has its sentence beside it as `text`.
+    author writes it}}, plan: block_plan.Plan, would_change: what would give another system, as a decision says it, values, sources and
+    cautions: see behind.py}; a fact that was not asked is not there, one that is unknown has no value; every Say in the plan has its
+    sentence beside it as `text`.
     """
     facts = given(rulebook, list(rulebook.facts), block)
     values = calculator_class(PLAN, "Values")(*(float(rulebook.values[value].number) for value in value_ids(PLAN)))
@@ -35,9 +38,17 @@ def plan(rulebook: Rulebook, block: dict[str, Any]) -> dict:
         "texts": facts.texts,
         "facts": shown(facts.specs, facts.facts),
         "plan": plain(found),
+        "would_change": _changes(rulebook, facts),
         **picked(behind(rulebook, PLAN), found.parts),
     }
     return with_texts(catalogue(rulebook), data)
+
+
+def _changes(rulebook: Rulebook, facts: Given) -> list[dict]:
+    """What would give another answer on the system: each fact it rests on changed alone; none while it is open."""
+    candidates = candidates_for(rulebook, DECISION)
+    found = would_change(tables_for(rulebook, DECISION), facts.specs, facts.facts, candidates, DECISION)
+    return [shown_change(catalogue(rulebook), facts.specs, change) for change in found]
 
 
 def plan_tables(rulebook: Rulebook) -> list[engine.Table]:

@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from generator.answers.compute import BadInput, plan
+from generator.calculators.plan_system import SYSTEM
 from generator.cli.rules import read_readable
 from generator.problems import Problem, ProblemsFound
 from generator.reading.rulebook import Rulebook
@@ -62,7 +63,7 @@ def _sheet(rulebook: Rulebook, name: str, found: dict[str, Any]) -> Iterator[str
     """The lines of the plan for a terminal: the parts in the order of the work, what to find out, what was assumed."""
     yield name
     yield from _wrapped(found["plan"]["headline"]["text"], "")
-    yield from _parts(rulebook, found["plan"]["parts"])
+    yield from _parts(rulebook, found["plan"]["parts"], found["would_change"])
     yield ""
     if found["plan"]["ask_next"]:
         yield f"Find out next: {rulebook.facts[found['plan']['ask_next']].ask}"
@@ -81,8 +82,9 @@ def _sheet(rulebook: Rulebook, name: str, found: dict[str, Any]) -> Iterator[str
     yield f"Rules {rulebook.version}, edition {rulebook.edition.id}."
 
 
-def _parts(rulebook: Rulebook, parts: list[dict[str, Any]]) -> Iterator[str]:
-    """The parts under the stages of the work, numbered as on the page: the answer and what to mind first, then why."""
+def _parts(rulebook: Rulebook, parts: list[dict[str, Any]], changes: list[dict[str, Any]]) -> Iterator[str]:
+    """The parts under the stages of the work, numbered as on the page: the answer and what to mind first, then why; under the
+    system what would change it."""
     number, stage = 0, ""
     for part in parts:
         yield ""
@@ -98,6 +100,10 @@ def _parts(rulebook: Rulebook, parts: list[dict[str, Any]]) -> Iterator[str]:
             yield INDENT + "Why, and how it was worked out:"
         for line in part["lines"]:
             yield from _wrapped(line["text"], INDENT * 2 + "- ")
+        if part["id"] == SYSTEM and changes:
+            yield INDENT + "What would change it:"
+            for change in changes:
+                yield from _wrapped(change["text"], INDENT * 2 + "- ")
 
 
 def _labels(rulebook: Rulebook, facts: list[str]) -> str:

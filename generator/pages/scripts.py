@@ -15,6 +15,7 @@ from generator.answers.catalogue import WORK
 from generator.answers.plans import plan_tables
 from generator.answers.records import plain
 from generator.answers.tables import feeding_order
+from generator.calculators.plan_system import DECISION
 from generator.compiler.script import compile_module, helpers_for, module_order
 from generator.pages import wording
 from generator.pages.questions import of_calculator, of_decision, of_plan
@@ -194,6 +195,8 @@ def plan_script(rulebook: Rulebook) -> str:
             rulebook, [*SENTENCES, "plan.", *(f"{name}." for name in [*modules, *decisions, *DRAWN])], PLAN_WORDS, list(rulebook.facts)
         ),
         "tables": bare(tables),
+        "main": DECISION,
+        "candidates": encode.encode_candidates(rulebook, DECISION),
         "values": encode.encode_values(rulebook, PLAN),
         "behind": behind(rulebook, PLAN),
     }

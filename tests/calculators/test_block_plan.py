@@ -4,7 +4,8 @@ import random
 
 import pytest
 
-from generator.answers.compute import plan
+from generator.answers.compute import compute, plan
+from generator.answers.tables import base_facts, feeding_order
 
 PARTS = ["assess", "choose_system", "node_number", "forecast", "lay_out"]
 
@@ -106,6 +107,34 @@ def test_a_young_vine_has_no_node_number(rulebook):
     found = made(rulebook, present_structure="young")
     assert part(found, "node_number")["headline"]["id"] == "plan.nodes_not_asked"
     assert numbers(found, "node_number") == {} and found["drawing"]["shapes"] == []
+
+
+SICK = {"replant": {"dark_stain_in_trunk": "most_vines"}, "renew_trunks": {"trunk_disease_vines_pct": 30, "arms_with_signs": "more"}}
+
+
+@pytest.mark.parametrize("system", SICK)
+def test_an_answer_without_a_layout_says_so_and_asks_nothing_for_it(rulebook, system):
+    """New vines or new trunks come first: the layout does not wait for facts that are known, and nothing is drawn."""
+    found = made(rulebook, **SICK[system])
+    assert part(found, "choose_system")["possible"] == [system]
+    layout = part(found, "lay_out")
+    assert (layout["headline"]["id"], layout["needs"]) == ("plan.layout_none", []) and found["drawing"]["shapes"] == []
+
+
+def test_what_would_change_the_system_is_what_the_decision_says(rulebook):
+    """Each fact changed alone, as in the decision's own answer; nothing while the system is open."""
+    facts = rulebook.blocks["demo"].facts
+    asked = base_facts(rulebook, feeding_order(rulebook, "pruning_system"))
+    answer = compute(rulebook, "pruning_system", {name: facts[name] for name in asked if name in facts})
+    assert plan(rulebook, facts)["would_change"] == answer["would_change"] != []
+    assert plan(rulebook, {})["would_change"] == []
+
+
+def test_what_would_change_the_system_really_does(rulebook):
+    """The fact put at the value named gives the plan the system named (guide, what every answer shows)."""
+    for change in plan(rulebook, rulebook.blocks["demo"].facts)["would_change"]:
+        found = made(rulebook, **{change["fact"]: change["value"]})
+        assert part(found, "choose_system")["possible"] == [change["outcome"]]
 
 
 def test_too_few_positions_tell_the_crop_that_they_bear(rulebook):

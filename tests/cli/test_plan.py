@@ -79,6 +79,16 @@ def test_what_to_mind_stands_before_the_reasons(command):
     assert text.index("This winter: ") < text.index("The aim: ") < text.index("Spur or cane: ")
 
 
+def test_what_would_change_it_stands_under_the_system(command, rulebook):
+    """After the reasons and before the node number; an open system has none."""
+    text = " ".join(command("plan", DEMO).stdout.split())
+    heading = text.index("What would change it:")
+    assert text.index("2. Choose spur or cane") < heading < text.index("3. Set the node number")
+    changes = plan(rulebook, rulebook.blocks["demo"].facts)["would_change"]
+    assert all(" ".join(change["text"].split()) in text for change in changes)
+    assert "What would change it" not in command("plan", "rules/blocks/much_unknown.yml").stdout
+
+
 def test_the_plan_ends_with_care_sources_and_the_way_to_the_page(command, rulebook):
     """What every answer shows: cautions, sources by standing, and the link that reproduces it."""
     text = command("plan", DEMO).stdout

@@ -72,7 +72,7 @@ Guide.page.plan = function () {
     return lines.length ? [el("h4", {}, ["What it rests on"]), show.list("ul", lines)] : [];
   }
 
-  function one(part, place, parts, facts) {
+  function one(part, place, parts, facts, more) {
     const stage = data.stages[part.stage];
     const number = parts.slice(0, place + 1).filter((other, at) => at === 0 || parts[at - 1].stage !== other.stage).length;
     const heading = place > 0 && parts[place - 1].stage === part.stage ? null
@@ -84,7 +84,18 @@ Guide.page.plan = function () {
       part.notes.length ? show.list("ul", part.notes.map(show.word)) : null
     ].concat(needs(part), working.length + part.rests_on.length ? [el("details", {}, [
       el("summary", {}, ["Why, and how it was worked out"]), working.length ? show.list("ol", working) : null
-    ].concat(rests(part, facts)))] : []));
+    ].concat(rests(part, facts)))] : [], [more]));
+  }
+
+  // What would give another system; its table and those that feed it stand first.
+  function changes(facts) {
+    const upTo = data.tables.map((table) => table.id).indexOf(data.main) + 1;
+    return Guide.changes.would_change(data.tables.slice(0, upTo), specs, facts, data.candidates, data.main);
+  }
+
+  // A change as data, as a decision gives it on the command line.
+  function change(one) {
+    return { fact: one.fact, value: written(Guide.specs.spec_of(specs, one.fact), one.number), outcome: one.outcome, text: show.word(one.says) };
   }
 
   function assumed(plan) {
@@ -117,20 +128,29 @@ Guide.page.plan = function () {
   page.open((all, fragment, headline, rest) => {
     const plan = Guide.block_plan.block_plan(all.facts, data.values, data.tables);
     const found = picked(plan.parts);
+    const later = el("details", { hidden: "" }, []);
     headline.textContent = show.word(plan.headline);
     page.fill(rest, [
       all.texts.block_name ? el("p", { "class": "where" }, ["Block: " + all.texts.block_name]) : null,
       plan.ask_next === "" ? null : el("p", { "class": "print-not" }, [ask(plan.ask_next)]),
       page.drawing.figure(plan.drawing, show.word)
-    ].concat(plan.parts.map((part, place) => one(part, place, plan.parts, all.facts)), [
+    ].concat(plan.parts.map((part, place) => one(part, place, plan.parts, all.facts, part.uses.indexOf(data.main) < 0 ? null : later)), [
       assumed(plan),
       sources(found.sources),
       show.care(found.cautions.map((one) => one.id)),
       show.keep(fragment),
       show.version()
     ]));
-    offer(JSON.stringify(withTexts(Object.assign({
-      name: data.name, rules: data.rules, edition: data.edition, link: "plan.html" + fragment, texts: all.texts, facts: given(all.facts), plan: plan
-    }, found)), null, 2));
+    document.getElementById("data").textContent = "";
+    // What would change it takes many decisions: the plan is on the screen before them.
+    window.setTimeout(() => {
+      const flips = changes(all.facts);
+      page.fill(later, [el("summary", {}, ["What would change it"]), show.changes(flips)]);
+      later.hidden = !plan.parts.some((part) => part.settled && part.uses.indexOf(data.main) >= 0);
+      offer(JSON.stringify(withTexts(Object.assign({
+        name: data.name, rules: data.rules, edition: data.edition, link: "plan.html" + fragment, texts: all.texts, facts: given(all.facts), plan: plan,
+        would_change: flips.map(change)
+      }, found)), null, 2));
+    }, 0);
   });
 };
