@@ -34,7 +34,7 @@ Right:
 
 from collections.abc import Iterator
 from dataclasses import fields
-from typing import get_type_hints
+from typing import Any, get_type_hints
 
 from generator.answers.encode import calculator_class, value_ids
 from generator.calculators.facts import Maybe
@@ -83,7 +83,7 @@ def _differences(
         )
 
 
-def _types(rulebook: Rulebook, form: CalculatorForm, inputs: dict[str, type]) -> Iterator[Problem]:
+def _types(rulebook: Rulebook, form: CalculatorForm, inputs: dict[str, Any]) -> Iterator[Problem]:
     """Inputs whose type in the code does not fit the fact."""
     for one in form.inputs:
         fact, has = rulebook.facts.get(one.fact), inputs.get(one.fact)
@@ -91,11 +91,16 @@ def _types(rulebook: Rulebook, form: CalculatorForm, inputs: dict[str, type]) ->
             continue
         wanted = Maybe if one.optional else TYPES.get(fact.kind)
         if has is not wanted:
-            sentence = f"The input `{one.fact}` is {'optional' if one.optional else fact.kind} in the form and {has.__name__} in the code."
+            sentence = f"The input `{one.fact}` is {'optional' if one.optional else fact.kind} in the form and {type_words(has)} in the code."
             yield at(form, sentence, _mend(one.fact, has, wanted))
 
 
-def _mend(fact: str, has: type, wanted: type | None) -> str:
+def type_words(has: Any) -> str:
+    """A type as the code writes it; `float | None` is no class and has no name of its own."""
+    return has.__name__ if isinstance(has, type) else str(has)
+
+
+def _mend(fact: str, has: Any, wanted: type | None) -> str:
     """The next step for an input whose type does not fit."""
     if wanted is None:
         return "No calculator takes a text."

@@ -4,7 +4,11 @@ import json
 
 import pytest
 
+from generator.calculators.facts import Maybe
 from generator.checks import CHECKS
+from generator.checks.calculators import type_words
+from generator.cli.check import refusals
+from generator.compiler import modules, script
 
 
 @pytest.fixture
@@ -61,3 +65,17 @@ def test_a_check_that_is_not_there_is_said(command):
     done = command("explain", name[:-1])
     assert done.returncode == 2
     assert done.stderr == f"error: There is no check {name[:-1]}. Did you mean `{name}`?\n"
+
+
+def test_what_the_compiler_refuses_is_told_by_the_check(tmp_path, monkeypatch):
+    """A calculator that Python runs and a page cannot is no sound one: line, column and what to write."""
+    (tmp_path / "roots.py").write_text('"""Roots."""\n\n\ndef roots(x: float) -> float:\n    """One."""\n    return x**0.5\n')
+    for part in (modules, script):
+        monkeypatch.setattr(part, "CALCULATORS", tmp_path)
+    (problem,) = refusals(["roots"])
+    assert problem.path.endswith("roots.py") and problem.line == 6 and problem.sentence.startswith("Column ") and problem.next_step
+
+
+def test_any_type_of_an_input_can_be_named():
+    """`float | None`, which a newcomer may write for an optional input, is told and does not stop the check."""
+    assert [type_words(Maybe), type_words(float | None)] == ["Maybe", "float | None"]
