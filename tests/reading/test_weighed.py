@@ -9,6 +9,7 @@ from generator.reading.read import read_rulebook
 from generator.reading.tables import Span
 
 RULES = {
+    "units.yml": "m: {symbol: m, name: metre, pint: metre, digits: 2}\n",
     "stages/assess.yml": "number: 1\ntitle: Assess\nquestion: What?\nintro: Look.\n",
     "facts/frost.yml": "label: Frost\nask: Frost?\nobserve: Look.\nkind: yes_no\nlifetime: block\ncode: FR\nstage: assess\n",
 }
