@@ -55,8 +55,8 @@ class Column:
 @dataclass(frozen=True)
 class Outcome:
     """An outcome: its message id, its word, (in a table that collects) the sums of weights that give it, and the layout of
-    nodes that it asks for this winter (`spur`, `long_spurs`, `spurs_with_canes`, `cane`, `forming`; "" for none). action, target
-    and years are the words for what to do this winter, what to aim for and how long it takes ("" for none)."""
+    nodes that it asks for this winter (`spur`, `long_spurs`, `spurs_with_canes`, `cane`, `lay_new_arm`, `forming`, `none`; "" where
+    a table has no layouts). action, target and years are the words for what to do this winter, what to aim for and how long it takes ("" for none)."""
 
     id: str
     says: str

@@ -2,8 +2,8 @@
 
 Every row that fits adds its weight; the sign is the side it speaks for. The outcomes' `sum` cells say which sums give
 which answer. They must not overlap and must leave no possible sum without an answer, so that the evidence always says
-something, if only "either". A row without weight says nothing and is reported. In the example, no row speaks of a cane
-of 7 mm, so its sum is 0.
+something, if only "either". A row of weight 0 is said and counts for neither side; some row must count. In the example, no
+row speaks of a cane of 7 mm, so its sum is 0.
 
 Wrong:
 
@@ -59,14 +59,8 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
     """Problems of every table that collects."""
     for decision in rulebook.decisions.values():
         if decision.policy == "collect":
-            for row in decision.rows:
-                if row.weight == 0:
-                    yield at(
-                        decision,
-                        f"Row {row.id} has no weight, so it says nothing.",
-                        "Give it a `weight` other than 0.",
-                        row.line,
-                    )
+            if not any(row.weight for row in decision.rows):
+                yield at(decision, "No row counts for either side: all weights are 0.", "Give what speaks for a side a weight.")
             yield from _sums(rulebook, decision)
 
 

@@ -29,7 +29,8 @@ class Cell:
 class Row:
     """A row of a decision table; when holds only the facts that it restricts (no cell means any).
 
-    In a table that collects, a row has a weight other than 0 (its sign is the side it speaks for) and then is empty.
+    In a table that collects, a row has a weight (its sign is the side it speaks for; 0: said, counts for neither) and then is
+    empty.
     A row made from a variety has note_cites: what its note rests on, apart from cites, which is what the outcome rests on.
     """
 
@@ -48,8 +49,9 @@ class Row:
 
 @dataclass(frozen=True)
 class Outcome:
-    """One outcome of a table. says is a whole sentence; action, target, years and layout serve the main decision: layout is
-    what the plan lays out this winter (`spur`, `long_spurs`, `spurs_with_canes`, `cane`, or `forming`: a vine not yet cropped).
+    """One outcome of a table. says is a whole sentence; target, years and layout serve the main decision: layout is what the
+    plan lays out this winter (`spur`, `long_spurs`, `spurs_with_canes`, `cane`; `lay_new_arm`: a cane in the place of one arm;
+    `forming`: a vine not cropped as a whole; `none`: nothing is laid out). action is what to do this winter, there or besides.
 
     sums (YAML `sum: 3 or more`) is only for a table that collects: the sums of its rows' weights that give this outcome.
     """

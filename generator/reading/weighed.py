@@ -8,11 +8,13 @@ from generator.reading.documents import Document
 from generator.reading.tables import Span
 
 SUM = Column("number")
+MOST_FACTS = 6  # that a person can follow from row to row; evidence is weighed one row at a time, so that a table may ask more
 
 
 def policy_faults(document: Document) -> list[Problem]:
-    """Rows and outcomes that do not fit the policy: weights and sums where rows are weighed, `then` everywhere else."""
-    return list(_faults(document, document.data["policy"] == "collect"))
+    """What does not fit the policy: weights and sums where rows are weighed; `then` and few facts everywhere else."""
+    weighed = document.data["policy"] == "collect"
+    return [*_too_many_facts(document, weighed), *_faults(document, weighed)]
 
 
 def sums(document: Document, index: int, entry: dict) -> tuple[tuple[Span, ...], list[Problem]]:
@@ -24,6 +26,14 @@ def sums(document: Document, index: int, entry: dict) -> tuple[tuple[Span, ...],
     except BadCell as bad:
         sentence = f"Outcome {entry['id']}: the sum `{entry['sum']}` {bad.sentence}."
         return (), [document.problem(("outcomes", index, "sum"), sentence, bad.next_step)]
+
+
+def _too_many_facts(document: Document, weighed: bool) -> Iterator[Problem]:
+    """More facts than a table may ask whose rows are read one after the other."""
+    policy, facts = document.data["policy"], document.data["facts"]
+    if len(facts) > MOST_FACTS and not weighed:
+        sentence = f"A table of the policy `{policy}` asks six facts at most, and this one asks {len(facts)}."
+        yield document.problem(("facts",), sentence, "Let a table of its own join some of them, and ask that table here.")
 
 
 def _faults(document: Document, weighed: bool) -> Iterator[Problem]:
