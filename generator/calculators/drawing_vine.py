@@ -7,9 +7,9 @@ from generator.calculators.cane_path import mirrored, path_to_right
 from generator.calculators.drawing_frame import Frame, Label, frame_of, framed, ground_and_wire
 from generator.calculators.drawing_shapes import Drawing, Point, Shape, along, circle, cut_at, length_mm, line
 from generator.calculators.drawing_wood import cane_shapes, neighbour_shapes, spur_shapes, spur_tip
+from generator.calculators.layout_records import VineLayoutResult
 from generator.calculators.say import Say
 from generator.calculators.units import MM_PER_M
-from generator.calculators.vine_layout import VineLayoutResult
 
 UPRIGHT: int = 3
 OUTWARD: int = 1

@@ -69,3 +69,34 @@ def cane_notes(
     if laid > nodes:
         notes.append(Say("vine_layout.renewals_add", [float(laid), float(nodes)], []))
     return notes
+
+
+def new_arm_headline(spurs: list[int], cane: int, renewal: int, laid: int) -> Say:
+    """One arm laid new, and what stays on the others."""
+    if len(spurs) > 0:
+        return Say("vine_layout.headline_new_arm", [float(cane), float(renewal), float(len(spurs)), float(total(spurs)), float(laid)], [])
+    return Say("vine_layout.headline_only_arm", [float(cane), float(renewal), float(laid)], [])
+
+
+def new_arm_working(nodes: int, spurs: list[int], cane: int, renewal: int, arm_mm: int) -> list[Say]:
+    """The cane that becomes the arm, its renewal spur, and the rest."""
+    return [
+        Say("vine_layout.new_arm_cane", [float(cane), float(arm_mm)], []),
+        Say("vine_layout.renewals", [float(renewal), 1.0, float(renewal)], []),
+        Say("vine_layout.new_arm_rest", [float(max(0, nodes - cane - renewal)), float(len(spurs))], []),
+    ]
+
+
+def new_arm_notes(nodes: int, laid: int, positions: int, assumed: bool, spurs: list[int], bare_mm: int, internode_mm: int) -> list[Say]:
+    """What does not fit, bare wire, and how the new arm goes on."""
+    notes: list[Say] = []
+    if assumed and positions > 0:
+        notes.append(Say("vine_layout.new_arms", [float(positions)], []))
+    if nodes > laid:
+        notes.append(Say("vine_layout.too_few_positions", [float(nodes - laid), float(nodes)], []))
+    if positions > len(spurs):
+        notes.append(Say("vine_layout.positions_left", [float(positions - len(spurs))], []))
+    if bare_mm >= 2 * internode_mm:
+        notes.append(Say("vine_layout.wire_bare", [float(bare_mm)], []))
+    notes.append(Say("vine_layout.new_arm_next", [], []))
+    return notes

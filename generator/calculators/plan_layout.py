@@ -3,12 +3,13 @@
 from generator.calculators.drawing_shapes import Drawing, no_drawing
 from generator.calculators.drawing_vine import draw_vine
 from generator.calculators.facts import Facts, known, maybe, missing, number
+from generator.calculators.layout_records import TARGETS, VineLayoutInputs, VineLayoutResult, VineLayoutValues
 from generator.calculators.plan_nodes import BESIDE, COMPONENTS, FORMING, NODES, bearing_vines
 from generator.calculators.plan_records import BlockPlanValues, Named, Part, choice_of, first_of, found, is_settled, known_of, rests_of, status_of, waiting
 from generator.calculators.plan_system import SYSTEM
 from generator.calculators.say import Say
 from generator.calculators.units import mm
-from generator.calculators.vine_layout import TARGETS, VineLayoutInputs, VineLayoutResult, VineLayoutValues, vine_layout
+from generator.calculators.vine_layout import vine_layout
 from generator.calculators.yield_forecast import YieldForecastInputs, YieldForecastResult, YieldForecastValues, yield_forecast
 
 FORECAST: str = "forecast"
@@ -89,6 +90,7 @@ def layout_of(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Vin
         maybe(facts, "arm_length_m"),
         maybe(facts, "live_spur_positions_per_vine"),
         maybe(facts, "canes_wanted_per_vine"),
+        maybe(facts, "nodes_per_cane_wanted"),
     )
     return vine_layout(
         inputs,
@@ -127,7 +129,7 @@ def lay_out(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part:
     if layout.positions_assumed:
         needs = ["live_spur_positions_per_vine"]
     rests_on = rests_of(earlier, SYSTEM) + rests_of(earlier, NODES)
-    for fact in known_of(facts, LAYOUT_FACTS + MEASURED + ["canes_wanted_per_vine", "good_canes_per_vine"]):
+    for fact in known_of(facts, LAYOUT_FACTS + MEASURED + ["canes_wanted_per_vine", "nodes_per_cane_wanted", "good_canes_per_vine"]):
         if fact not in rests_on:
             rests_on = rests_on + [fact]
     return Part(

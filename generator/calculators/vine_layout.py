@@ -1,83 +1,31 @@
 """Where the nodes of one vine go: on the spur positions it has, or on canes with renewal spurs, on the real length of wire.
 
-Thin on purpose: one layout for one target, not a choice between layouts. Targets are `spur`, `long_spurs`,
-`spurs_with_canes` and `cane`. Renewal spurs are in the count. All lengths in whole millimetres.
+One layout for one target; the choice between layouts is layout_options.py. Targets are `spur`, `long_spurs`, `spurs_with_canes`,
+`lay_new_arm` (one full cane in the place of one arm) and `cane`. Renewal spurs are in the count. All lengths in whole millimetres.
 """
 
-from dataclasses import dataclass
-
-from generator.calculators.cane_layout import canes_of, place_canes, wire_for
-from generator.calculators.facts import Maybe
-from generator.calculators.layout_words import cane_notes, spur_headline, spur_notes, spur_working
+from generator.calculators.cane_layout import canes_of, place_canes
+from generator.calculators.cane_path import nodes_on, path_to_right
+from generator.calculators.drawing_shapes import length_mm
+from generator.calculators.layout_records import (
+    CANE,
+    LONG_SPURS,
+    NEW_ARM,
+    SPURS_WITH_CANES,
+    TARGETS,
+    VineLayoutInputs,
+    VineLayoutResult,
+    VineLayoutValues,
+    arm_length_of,
+    arms_of,
+    cane_limit,
+    gap_of,
+    space_of,
+)
+from generator.calculators.layout_words import cane_notes, new_arm_headline, new_arm_notes, new_arm_working, spur_headline, spur_notes, spur_working
 from generator.calculators.say import Say
 from generator.calculators.spur_layout import even_spurs, long_spurs, positions_on_new_arms, total
 from generator.calculators.units import mm, mm_from_cm
-
-SPUR: str = "spur"
-LONG_SPURS: str = "long_spurs"
-SPURS_WITH_CANES: str = "spurs_with_canes"
-CANE: str = "cane"
-TARGETS: list[str] = ["spur", "long_spurs", "spurs_with_canes", "cane"]
-
-
-@dataclass(frozen=True)
-class VineLayoutInputs:
-    """The nodes of one vine and the target; curtains; spacing, tip gap and first spur's place in m; head below the wire and
-    internode in cm; arms, their length, live spur positions and canes wanted where they are known."""
-
-    nodes: int
-    target: str
-    curtains: int
-    vine_spacing_m: float
-    tip_gap_m: float
-    first_spur_from_head_m: float
-    head_below_wire_cm: float
-    internode_cm: float
-    cordon_arms: Maybe
-    arm_length_m: Maybe
-    live_spur_positions_per_vine: Maybe
-    canes_wanted_per_vine: Maybe
-
-
-@dataclass(frozen=True)
-class VineLayoutValues:
-    """Limits for spurs, long spurs and canes (nodes; canes per vine), nodes of a renewal spur, canes beside spurs, and the
-    distance of spur positions on a new arm (m)."""
-
-    nodes_per_spur_most: float
-    nodes_per_long_spur_most: float
-    nodes_per_cane_most: float
-    canes_per_vine_most: float
-    canes_beside_spurs: float
-    nodes_per_renewal_spur: float
-    spur_spacing_m: float
-
-
-@dataclass(frozen=True)
-class VineLayoutResult:
-    """One vine: nodes on each spur (in the order along the arms, left to right), on each cane, on each renewal spur; how many
-    nodes found no place; what each cane's wire lacks in mm; arms and their length; where the first spur stands."""
-
-    target: str
-    nodes: int
-    cane_nodes: int
-    spur_nodes: int
-    renewal_nodes: int
-    spurs: list[int]
-    canes: list[int]
-    renewals: list[int]
-    short_nodes: int
-    wire_short_mm: int
-    arms: int
-    arm_mm: int
-    first_spur_mm: int
-    wire_mm: int
-    internode_mm: int
-    rise_mm: int
-    positions_assumed: bool
-    headline: Say
-    working: list[Say]
-    notes: list[Say]
 
 
 def vine_layout(inputs: VineLayoutInputs, values: VineLayoutValues) -> VineLayoutResult:
@@ -88,6 +36,8 @@ def vine_layout(inputs: VineLayoutInputs, values: VineLayoutValues) -> VineLayou
         raise ValueError("a vine keeps at least one node")
     if inputs.target == CANE:
         return lay_canes(inputs, values)
+    if inputs.target == NEW_ARM:
+        return lay_new_arm(inputs, values)
     return lay_spurs(inputs, values)
 
 
@@ -100,7 +50,7 @@ def lay_canes(inputs: VineLayoutInputs, values: VineLayoutValues) -> VineLayoutR
     if inputs.canes_wanted_per_vine.ok:
         first = int(inputs.canes_wanted_per_vine.number)
     most = max(first, int(values.canes_per_vine_most))
-    placed = place_canes(inputs.nodes, first, most, renewal, int(values.nodes_per_cane_most), space_of(inputs), gap_of(inputs), rise, internode)
+    placed = place_canes(inputs.nodes, first, most, renewal, cane_limit(inputs, values), space_of(inputs), gap_of(inputs), rise, internode)
     canes = canes_of(placed)
     renewals = [renewal] * placed.canes
     laid = total(canes) + total(renewals)
@@ -129,7 +79,7 @@ def lay_canes(inputs: VineLayoutInputs, values: VineLayoutValues) -> VineLayoutR
         positions_assumed=False,
         headline=Say("vine_layout.headline_cane", [float(placed.canes), float(max(canes)), float(renewal), float(laid)], []),
         working=working,
-        notes=cane_notes(inputs.nodes, laid, inputs.curtains, inputs.canes_wanted_per_vine, values.nodes_per_cane_most, internode, placed),
+        notes=cane_notes(inputs.nodes, laid, inputs.curtains, inputs.canes_wanted_per_vine, float(cane_limit(inputs, values)), internode, placed),
     )
 
 
@@ -178,35 +128,56 @@ def lay_spurs(inputs: VineLayoutInputs, values: VineLayoutValues) -> VineLayoutR
     )
 
 
-def space_of(inputs: VineLayoutInputs) -> int:
-    """The spacing in mm."""
-    return mm(inputs.vine_spacing_m)
-
-
-def gap_of(inputs: VineLayoutInputs) -> int:
-    """The gap between neighbours' tips in mm; half of it is each vine's."""
-    return mm(inputs.tip_gap_m)
-
-
-def arms_of(inputs: VineLayoutInputs) -> int:
-    """Arms of one vine: as counted, or one each way for each curtain."""
-    if inputs.cordon_arms.ok:
-        return max(1, int(inputs.cordon_arms.number))
-    return 2 * inputs.curtains
-
-
-def arm_length_of(inputs: VineLayoutInputs, arms: int) -> int:
-    """The length of one arm in mm: as measured, or what the spacing leaves."""
-    if inputs.arm_length_m.ok:
-        return min(mm(inputs.arm_length_m.number), space_of(inputs))
-    return wire_for(arms, space_of(inputs), gap_of(inputs))
-
-
 def canes_beside(inputs: VineLayoutInputs, values: VineLayoutValues, arm_mm: int, internode_mm: int) -> list[int]:
     """Canes laid beside the spurs: together half of the nodes, as far as they find room."""
     number = int(values.canes_beside_spurs)
-    fit = min(int(values.nodes_per_cane_most), max(1, arm_mm // internode_mm))
+    fit = min(cane_limit(inputs, values), max(1, arm_mm // internode_mm))
     each = min(fit, inputs.nodes // (2 * number))
     if each < 1:
         return []
     return [each] * number
+
+
+def lay_new_arm(inputs: VineLayoutInputs, values: VineLayoutValues) -> VineLayoutResult:
+    """One full cane in the place of one arm, its renewal spur at the head, and spurs alike on the positions of the other arms."""
+    rise = mm_from_cm(inputs.head_below_wire_cm)
+    internode = mm_from_cm(inputs.internode_cm)
+    arms = arms_of(inputs)
+    arm_mm = arm_length_of(inputs, arms)
+    first_mm = min(mm(inputs.first_spur_from_head_m), arm_mm)
+    renewal = int(values.nodes_per_renewal_spur)
+    fit = min(cane_limit(inputs, values), max(1, nodes_on(path_to_right(rise, arm_mm, 0), internode)))
+    cane = min(fit, max(1, inputs.nodes - renewal))
+    positions = positions_beside(inputs, values, arms, arm_mm, first_mm)
+    spurs = even_spurs(max(0, inputs.nodes - renewal - cane), positions, int(values.nodes_per_spur_most))
+    laid = total(spurs) + cane + renewal
+    bare = max(0, round(length_mm(path_to_right(rise, arm_mm, 0))) - cane * internode)
+    return VineLayoutResult(
+        target=inputs.target,
+        nodes=laid,
+        cane_nodes=cane,
+        spur_nodes=total(spurs),
+        renewal_nodes=renewal,
+        spurs=spurs,
+        canes=[cane],
+        renewals=[renewal],
+        short_nodes=max(0, inputs.nodes - laid),
+        wire_short_mm=0,
+        arms=arms,
+        arm_mm=arm_mm,
+        first_spur_mm=first_mm,
+        wire_mm=arm_mm,
+        internode_mm=internode,
+        rise_mm=rise,
+        positions_assumed=not inputs.live_spur_positions_per_vine.ok,
+        headline=new_arm_headline(spurs, cane, renewal, laid),
+        working=new_arm_working(inputs.nodes, spurs, cane, renewal, arm_mm),
+        notes=new_arm_notes(inputs.nodes, laid, positions, not inputs.live_spur_positions_per_vine.ok, spurs, bare, internode),
+    )
+
+
+def positions_beside(inputs: VineLayoutInputs, values: VineLayoutValues, arms: int, arm_mm: int, first_mm: int) -> int:
+    """Live positions on the arms that stay when one is laid new: their share of those counted, or those of a new arm each."""
+    if inputs.live_spur_positions_per_vine.ok:
+        return int(inputs.live_spur_positions_per_vine.number) * (arms - 1) // arms
+    return (arms - 1) * positions_on_new_arms(arm_mm, first_mm, mm(values.spur_spacing_m))

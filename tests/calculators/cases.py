@@ -5,9 +5,9 @@ from typing import Any
 
 from generator.calculators.canopy_space import CanopySpaceInputs
 from generator.calculators.facts import Maybe
+from generator.calculators.layout_records import VineLayoutInputs, VineLayoutValues
 from generator.calculators.nodes_for_yield import NodesForYieldInputs, NodesForYieldValues
 from generator.calculators.vine_density import VineDensityInputs
-from generator.calculators.vine_layout import VineLayoutInputs, VineLayoutValues
 from generator.calculators.yield_forecast import YieldForecastInputs, YieldForecastValues
 
 OPEN = Maybe(False, 0.0)
@@ -49,6 +49,7 @@ LAYOUT = VineLayoutInputs(
     arm_length_m=OPEN,
     live_spur_positions_per_vine=some(10),
     canes_wanted_per_vine=OPEN,
+    nodes_per_cane_wanted=OPEN,
 )
 LAYOUT_LIMITS = VineLayoutValues(2.0, 6.0, 12.0, 6.0, 2.0, 2.0, 0.1)
 
