@@ -57,6 +57,13 @@ def maybe(facts: Facts, fact: str) -> Maybe:
     return Maybe(True, facts.numbers[index])
 
 
+def series(facts: Facts, first: str, last: str) -> list[Maybe]:
+    """The facts from the first to the last named one, as they follow each other: those that a fact asked by node stands for.
+    Raises ValueError when there is no such fact."""
+    span = facts.ids[place(facts, first) : place(facts, last) + 1]
+    return [maybe(facts, fact) for fact in span]
+
+
 def weakest(facts: Facts, names: list[str]) -> int:
     """The weakest status among the named facts (COMPUTED when none is named): what a result that rests on them carries."""
     status = COMPUTED
