@@ -58,9 +58,13 @@ def _input(rulebook: Rulebook, spec: FactSpec, optional: bool) -> dict:
     if spec.choices:
         found["choices"] = spec.choices
     if spec.default.ok:
-        value = rulebook.values[rulebook.facts[spec.id].default_value]
+        fact = rulebook.facts[spec.id]
         found["default"] = from_number(spec, spec.default.number)
-        found |= {"default_value": value.id, "default_standing": value.followed.standing}
+        if fact.assumed:
+            found |= {"default_standing": fact.assumed.standing, "default_because": fact.assumed.because}
+        else:
+            value = rulebook.values[fact.default_value]
+            found |= {"default_value": value.id, "default_standing": value.followed.standing}
     return found
 
 

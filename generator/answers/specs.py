@@ -79,6 +79,8 @@ def _choices(fact: Fact) -> tuple[list[str], list[str]]:
 
 
 def _default(rulebook: Rulebook, fact: Fact) -> Maybe:
-    """The number of the fact's default, if it has one."""
+    """The number of the fact's default, if it has one: that of its value, or what it says itself is assumed."""
+    if fact.assumed:
+        return Maybe(True, fact.assumed.number)
     value = rulebook.values.get(fact.default_value)
     return Maybe(False, 0.0) if value is None else Maybe(True, float(value.number))

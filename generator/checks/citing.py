@@ -47,13 +47,15 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
 
 
 def _cited(rulebook: Rulebook) -> Iterator[str]:
-    """Every id that rows, figures, terms, varieties, calculators and worked examples cite."""
+    """Every id that rows, figures, assumptions, terms, varieties, calculators, drawings and worked examples cite."""
     groups = [
         *(row.cites for decision in rulebook.decisions.values() for row in decision.rows),
         *(figure.cites for value in rulebook.values.values() for figure in value.figures),
+        *(fact.assumed.cites for fact in rulebook.facts.values() if fact.assumed),
         *(term.cites for term in rulebook.terms.values()),
         *(one.cites for variety in rulebook.varieties.values() for one in (*variety.lists, variety)),
         *(form.cites for form in rulebook.calculators.values()),
+        *(said.cites for look in rulebook.looks.values() for said in look.says),
     ]
     yield from (cite.id for group in groups for cite in group)
     for item in (*rulebook.decisions.values(), *rulebook.calculators.values()):

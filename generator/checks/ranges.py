@@ -62,7 +62,7 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
             yield at(
                 fact,
                 f"The default of `{fact.id}`, {spec.default.number:g}, is not one it may be.",
-                f"Look at the value `{fact.default_value}`.",
+                f"Look at the value `{fact.default_value}`." if fact.default_value else "Correct what it assumes.",
             )
 
 

@@ -45,6 +45,8 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
         "calculator": rulebook.calculators,
         "source": {**rulebook.evidence, **rulebook.sources},
         "publication": rulebook.sources,
+        "decision": rulebook.decisions,
+        "look": rulebook.looks,
     }
     for item, kind, name, line in _all(rulebook):
         if name not in there[kind]:
@@ -56,6 +58,7 @@ def _all(rulebook: Rulebook) -> Iterator[Named]:
     """Every id named anywhere: by what, of which kind, and on which line (0: where the item begins)."""
     yield from _facts_and_values(rulebook)
     yield from _decisions(rulebook)
+    yield from _looks(rulebook)
     for form in rulebook.calculators.values():
         yield form, "stage", form.stage, 0
         yield from ((form, "fact", one.fact, 0) for one in form.inputs)
@@ -77,6 +80,15 @@ def _all(rulebook: Rulebook) -> Iterator[Named]:
         yield from ((variety, "source", cite.id, 0) for one in (*variety.lists, variety) for cite in one.cites)
 
 
+def _looks(rulebook: Rulebook) -> Iterator[Named]:
+    """What drawings name."""
+    for look in rulebook.looks.values():
+        for kind, names in (("stage", look.stages), ("decision", look.decisions), ("look", look.see)):
+            yield from ((look, kind, name, 0) for name in names)
+        yield from ((look, "term", mark.term, mark.line) for mark in look.marks)
+        yield from ((look, "source", cite.id, said.line) for said in look.says for cite in said.cites)
+
+
 def _facts_and_values(rulebook: Rulebook) -> Iterator[Named]:
     """What facts and values name."""
     for fact in rulebook.facts.values():
@@ -84,6 +96,7 @@ def _facts_and_values(rulebook: Rulebook) -> Iterator[Named]:
         for kind, name in (("unit", fact.unit), ("value", fact.default_value), ("calculator", fact.computed_by)):
             if name:
                 yield fact, kind, name, 0
+        yield from ((fact, "source", cite.id, 0) for cite in (fact.assumed.cites if fact.assumed else ()))
     for value in rulebook.values.values():
         yield value, "unit", value.unit, 0
         yield from ((value, "source", cite.id, 0) for figure in value.figures for cite in figure.cites)

@@ -1,4 +1,4 @@
-"""Every row, figure, term and list says how sure we are, and has the sources that this needs.
+"""Every row, figure, assumption, term, list and drawing says how sure we are, and has the sources that this needs.
 
 `published`, `abstract` and `second_hand` need a source; `common_practice` is what has none: where a source prints it,
 the standing is the source's. What is shown must never look surer than what it rests on: a row that cites evidence of
@@ -87,12 +87,17 @@ def _all(rulebook: Rulebook) -> Iterator[Stands]:
     for decision in rulebook.decisions.values():
         if not decision.generated:
             yield from (Stands(decision, f"Row {row.id}", row.standing, row.cites, row.line) for row in decision.rows)
+    for fact in rulebook.facts.values():
+        if fact.assumed:
+            yield Stands(fact, f"What `{fact.id}` assumes", fact.assumed.standing, fact.assumed.cites)
     for value in rulebook.values.values():
         yield from (Stands(value, f"Figure `{figure.id}`", figure.standing, figure.cites) for figure in value.figures)
     for variety in rulebook.varieties.values():
         yield from (Stands(variety, f"The list that says `{one.says}`", one.standing, one.cites) for one in variety.lists)
     for term in rulebook.terms.values():
         yield Stands(term, f"The term “{term.term}”", term.standing, term.cites)
+    for look in rulebook.looks.values():
+        yield from (Stands(look, f"What is said with “{said.text[:30]}…”", said.standing, said.cites, said.line) for said in look.says)
     for evidence in rulebook.evidence.values():
         yield Stands(evidence, f"The evidence `{evidence.id}`", evidence.standing, evidence.cites)
 

@@ -55,6 +55,8 @@ def fact_page(rulebook: Rulebook, fact: Fact, links: Links) -> str:
         allowed=wording.allowed(fact, unit),
         default=default,
         default_shown=wording.with_unit(default.number, unit) if default else "",
+        assumed_shown=wording.assumed(fact, unit),
+        assumed_cited=resolve(rulebook, fact.assumed.cites) if fact.assumed else [],
         computed_by=rulebook.calculators.get(fact.computed_by),
         lifetime=wording.LIFETIME[fact.lifetime],
         uses=uses_of_fact(rulebook, fact.id),

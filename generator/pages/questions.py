@@ -30,8 +30,8 @@ class Group:
 
 def question(rulebook: Rulebook, fact: Fact, optional: bool = False, brief: bool = False) -> Question:
     """A fact as a question of a form; a brief one leaves how to find it out to the fact's own page."""
-    default = rulebook.values.get(fact.default_value)
-    standing = STANDING[default.followed.standing] if default else ""
+    default = fact.assumed or rulebook.values.get(fact.default_value)
+    standing = STANDING[default.standing if fact.assumed else default.followed.standing] if default else ""
     notes = [choice.note for choice in fact.choices] if any(choice.note for choice in fact.choices) else []
     return Question(fact.id, fact.ask, "" if brief else fact.observe, standing, notes, optional)
 

@@ -49,6 +49,17 @@ def allowed(fact: Fact, unit: Unit | None) -> str:
     return words[fact.kind]
 
 
+def assumed(fact: Fact, unit: Unit | None) -> str:
+    """What a fact itself says is assumed, as a form shows it; empty when it says nothing."""
+    if fact.assumed is None:
+        return ""
+    if fact.kind == "choice":
+        return fact.choices[int(fact.assumed.number)].label
+    if fact.kind == "yes_no":
+        return "yes" if fact.assumed.number else "no"
+    return with_unit(fact.assumed.number, unit)
+
+
 def capital(text: str) -> str:
     """The text with a capital first letter; the rest stays as it is."""
     return text[:1].upper() + text[1:]

@@ -4,10 +4,12 @@ A builder may raise BadItem with everything that keeps the item from being built
 """
 
 from generator.problems import Problem
+from generator.reading.assuming import BadAssumption, assumption
 from generator.reading.cells import BadCell, day_number
 from generator.reading.documents import Document
 from generator.reading.items import (
     Argument,
+    Assumption,
     Caution,
     Choice,
     Cite,
@@ -65,8 +67,17 @@ def fact(document: Document, varieties: tuple[Choice, ...]) -> Fact:
         step=float(data.get("step", 1)),
         choices=choices,
         default_value=data.get("default", ""),
+        assumed=_assumed(document, choices),
         computed_by=data.get("computed_by", ""),
     )
+
+
+def _assumed(document: Document, choices: tuple[Choice, ...]) -> Assumption | None:
+    """What is assumed of the fact, if it says so itself."""
+    try:
+        return assumption(document, tuple(choice.id for choice in choices), cites(document.data.get("assume", {})))
+    except BadAssumption as bad:
+        raise BadItem([document.problem(("assume", bad.key), f"`assume`: `{bad.key}` {bad.sentence}.", bad.next_step)]) from None
 
 
 def _choice(entry: dict) -> Choice:

@@ -63,8 +63,20 @@ class Choice:
 
 
 @dataclass(frozen=True)
+class Assumption:
+    """What is assumed of a fact until somebody answers, where no value stands behind it: its number (the place of a choice,
+    1 for yes), how sure that is, and why."""
+
+    number: float
+    standing: str
+    because: str
+    cites: tuple[Cite, ...] = ()
+
+
+@dataclass(frozen=True)
 class Fact(Item):
-    """A shared question. low, high and step are in the fact's SI unit; default_value is the id of a value or empty."""
+    """A shared question. low, high and step are in the fact's SI unit; default_value is the id of a value or empty; assumed is
+    the default of a fact that has none, such as a choice."""
 
     label: str
     ask: str
@@ -79,6 +91,7 @@ class Fact(Item):
     step: float = 1.0
     choices: tuple[Choice, ...] = ()
     default_value: str = ""
+    assumed: Assumption | None = None
     computed_by: str = ""
 
 
