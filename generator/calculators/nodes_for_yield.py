@@ -10,7 +10,8 @@ from generator.calculators.counting import half_up
 from generator.calculators.facts import Maybe
 from generator.calculators.say import Say
 from generator.calculators.units import KG_PER_T
-from generator.calculators.yield_chain import Chain, any_given, chain, chain_working, is_extrapolated, measured_note, spread_factor
+from generator.calculators.yield_chain import Chain, Counts, chain, chain_working, covers_note, cvs_of, is_extrapolated, measured_note
+from generator.calculators.yield_spread import Interval, Limits, interval_of, spread_of
 
 
 @dataclass(frozen=True)
@@ -46,11 +47,16 @@ class NodesForYieldValues:
 
 @dataclass(frozen=True)
 class NodesForYieldResult:
-    """Nodes per bearing vine: exact, whole (nearest, half up), and the low and high end of the range (exact)."""
+    """Nodes per bearing vine: exact, whole (nearest, half up), and the ends of the range (exact): by the counts alone (sampling),
+    by the season alone, and by both (low and high)."""
 
     kg_per_vine: float
     nodes_exact: float
     nodes: int
+    sampling_low: Maybe
+    sampling_high: Maybe
+    season_low: float
+    season_high: float
     low: float
     high: float
     extrapolated: bool
@@ -61,35 +67,14 @@ class NodesForYieldResult:
 
 def nodes_for_yield(inputs: NodesForYieldInputs, values: NodesForYieldValues) -> NodesForYieldResult:
     """Nodes for the crop wanted. Raises ValueError when no vine bears or when a node would give nothing."""
-    if inputs.bearing_vines_per_ha <= 0.0:
-        raise ValueError("there must be bearing vines")
-    links = chain_of(inputs)
-    if links.kg_per_node <= 0.0:
-        raise ValueError("budburst, shoots, bunches and bunch weight must all be above zero")
-    cvs = cvs_of(inputs)
-    factor = spread_factor(cvs, values.season_spread_pct, values.interval_z)
-    kg_wanted = inputs.target_yield_t_ha * KG_PER_T / inputs.bearing_vines_per_ha
-    exact = nodes_to_bear(kg_wanted, links)
-    low = nodes_to_bear(kg_wanted / factor, links)
-    high = nodes_to_bear(kg_wanted * factor, links)
-    nodes = half_up(exact)
-    limit = values.extrapolation_limit_pct
-    return NodesForYieldResult(
-        kg_wanted,
-        exact,
-        nodes,
-        low,
-        high,
-        is_extrapolated(float(nodes), inputs.nodes_left, limit),
-        Say("nodes_for_yield.headline", [float(nodes), inputs.target_yield_t_ha], []),
-        working_of(inputs, links, kg_wanted, exact),
-        notes_of(inputs, values, kg_wanted, links, float(nodes), low, high, any_given(cvs)),
-    )
+    limits = Limits(values.interval_level_pct, values.interval_z, values.season_spread_pct, values.extrapolation_limit_pct)
+    return nodes_for_crop(inputs.target_yield_t_ha, counts_of(inputs), limits)
 
 
-def chain_of(inputs: NodesForYieldInputs) -> Chain:
-    """The chain for the inputs' components."""
-    return chain(
+def counts_of(inputs: NodesForYieldInputs) -> Counts:
+    """The inputs without the crop wanted."""
+    return Counts(
+        inputs.bearing_vines_per_ha,
         inputs.budburst_pct,
         inputs.shoots_per_burst_node,
         inputs.bunches_per_shoot,
@@ -97,17 +82,42 @@ def chain_of(inputs: NodesForYieldInputs) -> Chain:
         inputs.noncount_shoots_kept,
         inputs.bunches_per_noncount_shoot,
         inputs.noncount_bunch_weight_g,
-    )
-
-
-def cvs_of(inputs: NodesForYieldInputs) -> list[Maybe]:
-    """The spreads of the four components, in the chain's order."""
-    return [
+        inputs.nodes_left,
         inputs.budburst_cv_pct,
         inputs.shoots_per_burst_node_cv_pct,
         inputs.bunches_per_shoot_cv_pct,
         inputs.bunch_weight_cv_pct,
-    ]
+    )
+
+
+def nodes_for_crop(target_yield_t_ha: float, counts: Counts, limits: Limits) -> NodesForYieldResult:
+    """Nodes for the crop wanted, for whoever has the counts together. Raises ValueError when no vine bears or when a node
+    would give nothing."""
+    if counts.bearing_vines_per_ha <= 0.0:
+        raise ValueError("there must be bearing vines")
+    links = chain(counts)
+    if links.kg_per_node <= 0.0:
+        raise ValueError("budburst, shoots, bunches and bunch weight must all be above zero")
+    kg_wanted = target_yield_t_ha * KG_PER_T / counts.bearing_vines_per_ha
+    exact = nodes_to_bear(kg_wanted, links)
+    nodes = half_up(exact)
+    swing = interval_of(kg_wanted, spread_of(cvs_of(counts), limits))
+    ends = in_nodes(swing, links)
+    return NodesForYieldResult(
+        kg_wanted,
+        exact,
+        nodes,
+        ends.sampling_low,
+        ends.sampling_high,
+        ends.season_low,
+        ends.season_high,
+        ends.low,
+        ends.high,
+        is_extrapolated(float(nodes), counts.nodes_left, limits.extrapolation_limit_pct),
+        Say("nodes_for_yield.headline", [float(nodes), target_yield_t_ha], []),
+        working_of(target_yield_t_ha, counts, links, kg_wanted, exact),
+        notes_of(counts, limits, kg_wanted, links, float(nodes), ends),
+    )
 
 
 def nodes_to_bear(kg: float, links: Chain) -> float:
@@ -115,15 +125,30 @@ def nodes_to_bear(kg: float, links: Chain) -> float:
     return max(0.0, (kg - links.other_kg) / links.kg_per_node)
 
 
-def working_of(inputs: NodesForYieldInputs, links: Chain, kg_wanted: float, exact: float) -> list[Say]:
+def in_nodes(swing: Interval, links: Chain) -> Interval:
+    """An interval of kg on one vine as the nodes that bear it."""
+    low = Maybe(False, 0.0)
+    high = Maybe(False, 0.0)
+    if swing.sampling_low.ok:
+        low = Maybe(True, nodes_to_bear(swing.sampling_low.number, links))
+        high = Maybe(True, nodes_to_bear(swing.sampling_high.number, links))
+    return Interval(
+        low,
+        high,
+        nodes_to_bear(swing.season_low, links),
+        nodes_to_bear(swing.season_high, links),
+        nodes_to_bear(swing.low, links),
+        nodes_to_bear(swing.high, links),
+    )
+
+
+def working_of(target_yield_t_ha: float, counts: Counts, links: Chain, kg_wanted: float, exact: float) -> list[Say]:
     """The formula in words and with the numbers, line by line."""
     lines = [
         Say("nodes_for_yield.formula", [], []),
-        Say("nodes_for_yield.kg_wanted", [inputs.target_yield_t_ha, inputs.bearing_vines_per_ha, kg_wanted], []),
+        Say("nodes_for_yield.kg_wanted", [target_yield_t_ha, counts.bearing_vines_per_ha, kg_wanted], []),
     ]
-    lines = lines + chain_working(
-        links, inputs.budburst_pct, inputs.shoots_per_burst_node, inputs.bunches_per_shoot, inputs.bunch_weight_g
-    )
+    lines = lines + chain_working(links, counts)
     if links.other_kg > 0.0:
         lines.append(Say("nodes_for_yield.left_to_bear", [kg_wanted, links.other_kg, max(0.0, kg_wanted - links.other_kg)], []))
     lines.append(Say("nodes_for_yield.exact", [max(0.0, kg_wanted - links.other_kg), links.kg_per_node, exact], []))
@@ -131,23 +156,16 @@ def working_of(inputs: NodesForYieldInputs, links: Chain, kg_wanted: float, exac
     return lines
 
 
-def notes_of(
-    inputs: NodesForYieldInputs,
-    values: NodesForYieldValues,
-    kg_wanted: float,
-    links: Chain,
-    nodes: float,
-    low: float,
-    high: float,
-    sampled: bool,
-) -> list[Say]:
-    """What the range covers, whether the components hold at this number, and what this view leaves out."""
-    notes: list[Say] = [Say("nodes_for_yield.range", [low, high, values.interval_level_pct], [])]
-    if sampled:
-        notes.append(Say("yield_chain.covers_both", [values.interval_level_pct, values.season_spread_pct], []))
-    else:
-        notes.append(Say("yield_chain.covers_season", [values.interval_level_pct, values.season_spread_pct], []))
-    notes.append(measured_note(nodes, inputs.nodes_left, values.extrapolation_limit_pct))
+def notes_of(counts: Counts, limits: Limits, kg_wanted: float, links: Chain, nodes: float, ends: Interval) -> list[Say]:
+    """The range and what it covers, whether the counts hold at this number, and what this view leaves out."""
+    notes = [
+        Say("nodes_for_yield.range", [ends.low, ends.high, limits.interval_level_pct], []),
+        Say("nodes_for_yield.season_alone", [ends.season_low, ends.season_high], []),
+    ]
+    if ends.sampling_low.ok:
+        notes.append(Say("nodes_for_yield.counts_alone", [ends.sampling_low.number, ends.sampling_high.number], []))
+    notes.append(covers_note(ends.sampling_low.ok, limits))
+    notes.append(measured_note(nodes, counts.nodes_left, limits.extrapolation_limit_pct))
     if kg_wanted <= links.other_kg:
         notes.append(Say("nodes_for_yield.others_bear_it", [links.other_kg, kg_wanted], []))
     notes.append(Say("nodes_for_yield.no_ceiling", [], []))

@@ -4,13 +4,14 @@ from generator.calculators.drawing_shapes import Drawing, no_drawing
 from generator.calculators.drawing_vine import draw_vine
 from generator.calculators.facts import Facts, known, maybe, missing, number
 from generator.calculators.layout_records import TARGETS, VineLayoutInputs, VineLayoutResult, VineLayoutValues
-from generator.calculators.plan_nodes import BESIDE, COMPONENTS, FORMING, NODES, bearing_vines
+from generator.calculators.plan_counts import limits_of, spring_counts
+from generator.calculators.plan_nodes import FORMING, NODES
 from generator.calculators.plan_records import BlockPlanValues, Named, Part, choice_of, first_of, found, is_settled, known_of, rests_of, status_of, waiting
 from generator.calculators.plan_system import SYSTEM
 from generator.calculators.say import Say
 from generator.calculators.units import mm
 from generator.calculators.vine_layout import vine_layout
-from generator.calculators.yield_forecast import YieldForecastInputs, YieldForecastResult, YieldForecastValues, yield_forecast
+from generator.calculators.yield_forecast import YieldForecastResult, crop_of_nodes
 
 FORECAST: str = "forecast"
 LAYOUT: str = "lay_out"
@@ -55,24 +56,7 @@ def forecast(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part
 
 def crop_of(facts: Facts, values: BlockPlanValues, earlier: list[Part], nodes: float) -> YieldForecastResult:
     """The forecast for a node number."""
-    inputs = YieldForecastInputs(
-        nodes,
-        bearing_vines(facts, earlier).number,
-        number(facts, "budburst_pct"),
-        number(facts, "shoots_per_burst_node"),
-        number(facts, "bunches_per_shoot"),
-        number(facts, "bunch_weight_g"),
-        maybe(facts, "noncount_shoots_kept"),
-        maybe(facts, "bunches_per_noncount_shoot"),
-        maybe(facts, "noncount_bunch_weight_g"),
-        maybe(facts, "nodes_left"),
-        maybe(facts, "budburst_cv_pct"),
-        maybe(facts, "shoots_per_burst_node_cv_pct"),
-        maybe(facts, "bunches_per_shoot_cv_pct"),
-        maybe(facts, "bunch_weight_cv_pct"),
-    )
-    level = values.interval_level_pct
-    return yield_forecast(inputs, YieldForecastValues(level, values.interval_z, values.season_spread_pct, values.extrapolation_limit_pct))
+    return crop_of_nodes(nodes, spring_counts(facts, earlier), limits_of(values))
 
 
 def layout_of(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> VineLayoutResult:

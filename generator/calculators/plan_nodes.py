@@ -6,7 +6,8 @@ taken here, and the plan says so. The fruit view is no ceiling: below `lo` the n
 
 from generator.calculators.canopy_space import CanopySpaceInputs, CanopySpaceResult, CanopySpaceValues, canopy_space
 from generator.calculators.facts import Facts, Maybe, known, maybe, missing, number
-from generator.calculators.nodes_for_yield import NodesForYieldInputs, NodesForYieldResult, NodesForYieldValues, nodes_for_yield
+from generator.calculators.nodes_for_yield import NodesForYieldResult, nodes_for_crop
+from generator.calculators.plan_counts import BESIDE, LINKS, limits_of, spring_counts
 from generator.calculators.plan_records import BlockPlanValues, Named, Part, choice_of, first_of, found, known_of, rests_of, status_of, waiting
 from generator.calculators.plan_system import SYSTEM
 from generator.calculators.say import Say
@@ -16,30 +17,12 @@ FORMING: str = "forming"
 CANE: str = "cane"
 SPUR_CORDON: int = 0
 CANE_HEAD: int = 1
-COMPONENTS: list[str] = ["budburst_pct", "shoots_per_burst_node", "bunches_per_shoot", "bunch_weight_g"]
-BESIDE: list[str] = [
-    "noncount_shoots_kept",
-    "bunches_per_noncount_shoot",
-    "noncount_bunch_weight_g",
-    "nodes_left",
-    "budburst_cv_pct",
-    "shoots_per_burst_node_cv_pct",
-    "bunches_per_shoot_cv_pct",
-    "bunch_weight_cv_pct",
-]
 ROOM: list[str] = ["vine_spacing_m", "curtains", "tip_gap_m", "shoots_per_m_low", "shoots_per_m_high", "budburst_pct", "shoots_per_burst_node"]
-
-
-def bearing_vines(facts: Facts, earlier: list[Part]) -> Maybe:
-    """Bearing vines per hectare: as counted by the grower, else as worked out from spacing and missing vines."""
-    if known(facts, "bearing_vines_per_ha"):
-        return maybe(facts, "bearing_vines_per_ha")
-    return found(earlier, "bearing_vines_per_ha")
 
 
 def fruit_facts(facts: Facts) -> list[str]:
     """The facts of the fruit's view, in the order to ask them."""
-    names = ["target_yield_t_ha"] + COMPONENTS
+    names = ["target_yield_t_ha"] + LINKS
     if known(facts, "bearing_vines_per_ha"):
         return ["bearing_vines_per_ha"] + names
     return ["row_spacing_m", "vine_spacing_m", "missing_vines_pct"] + names
@@ -104,24 +87,7 @@ def room_fault(facts: Facts) -> bool:
 
 def fruit_view(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> NodesForYieldResult:
     """The nodes that the crop wanted asks for."""
-    inputs = NodesForYieldInputs(
-        number(facts, "target_yield_t_ha"),
-        bearing_vines(facts, earlier).number,
-        number(facts, "budburst_pct"),
-        number(facts, "shoots_per_burst_node"),
-        number(facts, "bunches_per_shoot"),
-        number(facts, "bunch_weight_g"),
-        maybe(facts, "noncount_shoots_kept"),
-        maybe(facts, "bunches_per_noncount_shoot"),
-        maybe(facts, "noncount_bunch_weight_g"),
-        maybe(facts, "nodes_left"),
-        maybe(facts, "budburst_cv_pct"),
-        maybe(facts, "shoots_per_burst_node_cv_pct"),
-        maybe(facts, "bunches_per_shoot_cv_pct"),
-        maybe(facts, "bunch_weight_cv_pct"),
-    )
-    level = values.interval_level_pct
-    return nodes_for_yield(inputs, NodesForYieldValues(level, values.interval_z, values.season_spread_pct, values.extrapolation_limit_pct))
+    return nodes_for_crop(number(facts, "target_yield_t_ha"), spring_counts(facts, earlier), limits_of(values))
 
 
 def room_view(facts: Facts, earlier: list[Part]) -> CanopySpaceResult:

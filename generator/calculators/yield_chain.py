@@ -6,13 +6,32 @@ weight; Z are the non-count shoots kept, u0 and w0 the bunches on them and their
 secondary buds are inside burst, h and u already: nothing further may be multiplied in. (Evidence yc-29, yc-18.)
 """
 
-import math
 from dataclasses import dataclass
 
-from generator.calculators.exactmath import exp, log
 from generator.calculators.facts import Maybe
 from generator.calculators.say import Say
 from generator.calculators.units import G_PER_KG, PER_CENT, share
+from generator.calculators.yield_spread import Limits
+
+
+@dataclass(frozen=True)
+class Counts:
+    """What the chain stands on: bearing vines per hectare; budburst (%), count shoots per burst node, bunches per count shoot and
+    bunch weight (g); what the non-count shoots add; the node number at which it was counted; the spread of each count (cv in %)."""
+
+    bearing_vines_per_ha: float
+    budburst_pct: float
+    shoots_per_burst_node: float
+    bunches_per_shoot: float
+    bunch_weight_g: float
+    noncount_shoots_kept: Maybe
+    bunches_per_noncount_shoot: Maybe
+    noncount_bunch_weight_g: Maybe
+    nodes_left: Maybe
+    budburst_cv_pct: Maybe
+    shoots_per_burst_node_cv_pct: Maybe
+    bunches_per_shoot_cv_pct: Maybe
+    bunch_weight_cv_pct: Maybe
 
 
 @dataclass(frozen=True)
@@ -26,26 +45,23 @@ class Chain:
     other_kg: float
 
 
-def chain(
-    budburst_pct: float,
-    shoots_per_burst_node: float,
-    bunches_per_shoot: float,
-    bunch_weight_g: float,
-    noncount_shoots: Maybe,
-    bunches_per_noncount_shoot: Maybe,
-    noncount_bunch_weight_g: Maybe,
-) -> Chain:
+def chain(counts: Counts) -> Chain:
     """The chain for one node, and the crop beside it. Non-count shoots without a bunch count bear nothing; their
     bunches weigh like the others unless a weight is given. Raises ValueError when budburst is over 100 %."""
-    if budburst_pct > PER_CENT:
+    if counts.budburst_pct > PER_CENT:
         raise ValueError("budburst is the share of kept nodes with a shoot: at most 100 %")
-    shoots = share(budburst_pct) * shoots_per_burst_node
-    bunches = shoots * bunches_per_shoot
-    other = amount(noncount_shoots) * amount(bunches_per_noncount_shoot)
-    other_weight = bunch_weight_g
-    if noncount_bunch_weight_g.ok:
-        other_weight = noncount_bunch_weight_g.number
-    return Chain(shoots, bunches, bunches * bunch_weight_g / G_PER_KG, other, other * other_weight / G_PER_KG)
+    shoots = share(counts.budburst_pct) * counts.shoots_per_burst_node
+    bunches = shoots * counts.bunches_per_shoot
+    other = amount(counts.noncount_shoots_kept) * amount(counts.bunches_per_noncount_shoot)
+    other_weight = counts.bunch_weight_g
+    if counts.noncount_bunch_weight_g.ok:
+        other_weight = counts.noncount_bunch_weight_g.number
+    return Chain(shoots, bunches, bunches * counts.bunch_weight_g / G_PER_KG, other, other * other_weight / G_PER_KG)
+
+
+def cvs_of(counts: Counts) -> list[Maybe]:
+    """The spreads of the four links, in the chain's order."""
+    return [counts.budburst_cv_pct, counts.shoots_per_burst_node_cv_pct, counts.bunches_per_shoot_cv_pct, counts.bunch_weight_cv_pct]
 
 
 def amount(given: Maybe) -> float:
@@ -55,40 +71,16 @@ def amount(given: Maybe) -> float:
     return 0.0
 
 
-def chain_working(links: Chain, budburst_pct: float, shoots_per_burst_node: float, bunches_per_shoot: float, bunch_weight_g: float) -> list[Say]:
+def chain_working(links: Chain, counts: Counts) -> list[Say]:
     """The lines that both directions share: shoots, bunches and kg for one node, and the crop of the other shoots if there is one."""
     lines = [
-        Say("yield_chain.shoots_per_node", [budburst_pct, shoots_per_burst_node, links.shoots_per_node], []),
-        Say("yield_chain.bunches_per_node", [links.shoots_per_node, bunches_per_shoot, links.bunches_per_node], []),
-        Say("yield_chain.kg_per_node", [links.bunches_per_node, bunch_weight_g, links.kg_per_node], []),
+        Say("yield_chain.shoots_per_node", [counts.budburst_pct, counts.shoots_per_burst_node, links.shoots_per_node], []),
+        Say("yield_chain.bunches_per_node", [links.shoots_per_node, counts.bunches_per_shoot, links.bunches_per_node], []),
+        Say("yield_chain.kg_per_node", [links.bunches_per_node, counts.bunch_weight_g, links.kg_per_node], []),
     ]
     if links.other_bunches > 0.0:
         lines.append(Say("yield_chain.other_kg", [links.other_bunches, links.other_kg], []))
     return lines
-
-
-def spread_factor(cvs_pct: list[Maybe], season_spread_pct: float, z: float) -> float:
-    """The factor (1 or more) by which the crop may be higher, or lower when divided by it, at the level z belongs to.
-
-    cvs_pct are the coefficients of variation of the components that were given, taken as independent of each other;
-    season_spread_pct is the half-width of the season's own swing at that level, counted downwards (25: the low end is at
-    75 %). On the log scale variances add: ln(1 + cv^2) for a component, (ln(1 - swing) / z)^2 for the season.
-    Raises ValueError when the season's swing is 100 % or more, or z is not above zero.
-    """
-    if season_spread_pct >= PER_CENT or z <= 0.0:
-        raise ValueError("the swing of the season must be under 100 % and z above zero")
-    season = log(1.0 - share(season_spread_pct)) / z
-    parts = [season * season]
-    for cv in cvs_pct:
-        if cv.ok:
-            one = share(cv.number)
-            parts.append(log(1.0 + one * one))
-    return exp(z * math.sqrt(math.fsum(parts)))
-
-
-def any_given(cvs_pct: list[Maybe]) -> bool:
-    """True when at least one component came with a coefficient of variation."""
-    return any(cv.ok for cv in cvs_pct)
 
 
 def is_extrapolated(nodes: float, nodes_left: Maybe, limit_pct: float) -> bool:
@@ -105,3 +97,9 @@ def measured_note(nodes: float, nodes_left: Maybe, limit_pct: float) -> Say:
     if is_extrapolated(nodes, nodes_left, limit_pct):
         return Say("yield_chain.extrapolated", [nodes, nodes_left.number, limit_pct], [])
     return Say("yield_chain.within_reach", [nodes, nodes_left.number, limit_pct], [])
+
+
+def covers_note(sampled: bool, limits: Limits) -> Say:
+    """What an interval covers: the season alone, or the counts as well."""
+    covers = "yield_chain.covers_both" if sampled else "yield_chain.covers_season"
+    return Say(covers, [limits.interval_level_pct, limits.season_spread_pct], [])

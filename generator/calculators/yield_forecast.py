@@ -9,7 +9,8 @@ from dataclasses import dataclass
 from generator.calculators.facts import Maybe
 from generator.calculators.say import Say
 from generator.calculators.units import KG_PER_T
-from generator.calculators.yield_chain import Chain, any_given, chain, chain_working, is_extrapolated, measured_note, spread_factor
+from generator.calculators.yield_chain import Chain, Counts, chain, chain_working, covers_note, cvs_of, is_extrapolated, measured_note
+from generator.calculators.yield_spread import Interval, Limits, interval_of, spread_of
 
 
 @dataclass(frozen=True)
@@ -45,12 +46,17 @@ class YieldForecastValues:
 
 @dataclass(frozen=True)
 class YieldForecastResult:
-    """Per bearing vine: count shoots, bunches, kg. Per hectare: t, with the low and high end of the interval in t/ha."""
+    """Per bearing vine: count shoots, bunches, kg. Per hectare: t, with the ends of its interval in t/ha: by the counts alone
+    (sampling), by the season alone, and by both (low and high)."""
 
     count_shoots: float
     bunches: float
     kg_per_vine: float
     t_per_ha: float
+    sampling_low: Maybe
+    sampling_high: Maybe
+    season_low: float
+    season_high: float
     low: float
     high: float
     extrapolated: bool
@@ -61,7 +67,14 @@ class YieldForecastResult:
 
 def yield_forecast(inputs: YieldForecastInputs, values: YieldForecastValues) -> YieldForecastResult:
     """The crop of a node number, with its interval. Raises ValueError when budburst is over 100 %."""
-    links = chain(
+    limits = Limits(values.interval_level_pct, values.interval_z, values.season_spread_pct, values.extrapolation_limit_pct)
+    return crop_of_nodes(inputs.nodes, counts_of(inputs), limits)
+
+
+def counts_of(inputs: YieldForecastInputs) -> Counts:
+    """The inputs without the nodes."""
+    return Counts(
+        inputs.bearing_vines_per_ha,
         inputs.budburst_pct,
         inputs.shoots_per_burst_node,
         inputs.bunches_per_shoot,
@@ -69,50 +82,55 @@ def yield_forecast(inputs: YieldForecastInputs, values: YieldForecastValues) -> 
         inputs.noncount_shoots_kept,
         inputs.bunches_per_noncount_shoot,
         inputs.noncount_bunch_weight_g,
-    )
-    cvs = [
+        inputs.nodes_left,
         inputs.budburst_cv_pct,
         inputs.shoots_per_burst_node_cv_pct,
         inputs.bunches_per_shoot_cv_pct,
         inputs.bunch_weight_cv_pct,
-    ]
-    factor = spread_factor(cvs, values.season_spread_pct, values.interval_z)
-    kg = inputs.nodes * links.kg_per_node + links.other_kg
-    tonnes = kg * inputs.bearing_vines_per_ha / KG_PER_T
+    )
+
+
+def crop_of_nodes(nodes: float, counts: Counts, limits: Limits) -> YieldForecastResult:
+    """The crop of a node number, for whoever has the counts together. Raises ValueError when budburst is over 100 %."""
+    links = chain(counts)
+    kg = nodes * links.kg_per_node + links.other_kg
+    tonnes = kg * counts.bearing_vines_per_ha / KG_PER_T
+    interval = interval_of(tonnes, spread_of(cvs_of(counts), limits))
     return YieldForecastResult(
-        inputs.nodes * links.shoots_per_node,
-        inputs.nodes * links.bunches_per_node + links.other_bunches,
+        nodes * links.shoots_per_node,
+        nodes * links.bunches_per_node + links.other_bunches,
         kg,
         tonnes,
-        tonnes / factor,
-        tonnes * factor,
-        is_extrapolated(inputs.nodes, inputs.nodes_left, values.extrapolation_limit_pct),
-        Say("yield_forecast.headline", [inputs.nodes, tonnes, kg], []),
-        working_of(inputs, links, kg, tonnes),
-        notes_of(inputs, values, tonnes / factor, tonnes * factor, any_given(cvs)),
+        interval.sampling_low,
+        interval.sampling_high,
+        interval.season_low,
+        interval.season_high,
+        interval.low,
+        interval.high,
+        is_extrapolated(nodes, counts.nodes_left, limits.extrapolation_limit_pct),
+        Say("yield_forecast.headline", [nodes, tonnes, kg], []),
+        working_of(nodes, counts, links, kg, tonnes),
+        interval_notes(interval, limits) + [measured_note(nodes, counts.nodes_left, limits.extrapolation_limit_pct)],
     )
 
 
-def working_of(inputs: YieldForecastInputs, links: Chain, kg: float, tonnes: float) -> list[Say]:
+def working_of(nodes: float, counts: Counts, links: Chain, kg: float, tonnes: float) -> list[Say]:
     """The formula in words and with the numbers, line by line."""
-    lines = [Say("yield_forecast.formula", [], [])]
-    lines = lines + chain_working(
-        links, inputs.budburst_pct, inputs.shoots_per_burst_node, inputs.bunches_per_shoot, inputs.bunch_weight_g
-    )
+    lines = [Say("yield_forecast.formula", [], [])] + chain_working(links, counts)
     if links.other_bunches > 0.0:
-        lines.append(Say("yield_forecast.kg_with_others", [inputs.nodes, links.kg_per_node, links.other_kg, kg], []))
+        lines.append(Say("yield_forecast.kg_with_others", [nodes, links.kg_per_node, links.other_kg, kg], []))
     else:
-        lines.append(Say("yield_forecast.kg", [inputs.nodes, links.kg_per_node, kg], []))
-    lines.append(Say("yield_forecast.tonnes", [kg, inputs.bearing_vines_per_ha, tonnes], []))
+        lines.append(Say("yield_forecast.kg", [nodes, links.kg_per_node, kg], []))
+    lines.append(Say("yield_forecast.tonnes", [kg, counts.bearing_vines_per_ha, tonnes], []))
     return lines
 
 
-def notes_of(inputs: YieldForecastInputs, values: YieldForecastValues, low: float, high: float, sampled: bool) -> list[Say]:
-    """The interval, what it covers, and whether the components hold at this number."""
-    notes: list[Say] = [Say("yield_forecast.interval", [low, high, values.interval_level_pct], [])]
-    if sampled:
-        notes.append(Say("yield_chain.covers_both", [values.interval_level_pct, values.season_spread_pct], []))
-    else:
-        notes.append(Say("yield_chain.covers_season", [values.interval_level_pct, values.season_spread_pct], []))
-    notes.append(measured_note(inputs.nodes, inputs.nodes_left, values.extrapolation_limit_pct))
-    return notes
+def interval_notes(interval: Interval, limits: Limits) -> list[Say]:
+    """The interval by both causes, then each cause alone, then what is in it."""
+    notes = [
+        Say("yield_forecast.interval", [interval.low, interval.high, limits.interval_level_pct], []),
+        Say("yield_forecast.season_alone", [interval.season_low, interval.season_high], []),
+    ]
+    if interval.sampling_low.ok:
+        notes.append(Say("yield_forecast.counts_alone", [interval.sampling_low.number, interval.sampling_high.number], []))
+    return notes + [covers_note(interval.sampling_low.ok, limits)]
