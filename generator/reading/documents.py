@@ -22,6 +22,7 @@ FOLDERS = {
     "stages": "stage",
     "varieties": "variety",
     "blocks": "block",
+    "looks": "look",
 }
 SINGLE_FILES = {"units.yml": "unit", "ids.yml": "ids", "edition.yml": "edition"}
 KINDS = (*FOLDERS.values(), "unit", "ids")

@@ -6,12 +6,14 @@ from pathlib import Path
 from generator.problems import Problem
 from generator.reading import build_items as build
 from generator.reading.build_items import BadItem
+from generator.reading.build_looks import look
 from generator.reading.build_tables import Columns, calculator, decision, derived_column
+from generator.reading.by_node import FIELD, clashes, facts_of, form_of, stage_of, whole
 from generator.reading.cells import FAR, Column
 from generator.reading.digest import rules_version
 from generator.reading.documents import FOLDERS, Document, read_folder
 from generator.reading.editions import Documents, merge, read_edition
-from generator.reading.items import Fact
+from generator.reading.items import Choice, Fact
 from generator.reading.rulebook import BASE_EDITION, Edition, LedgerEntry, Rulebook
 from generator.reading.schema import check_shape
 from generator.reading.variety_lists import variety_choices
@@ -28,6 +30,7 @@ SIMPLE = {
     "stage": build.stage,
     "variety": build.variety,
     "block": build.block,
+    "look": look,
 }
 
 
@@ -68,12 +71,15 @@ class _Reading:
         simple = {kind: self._all(kind, builder) for kind, builder in SIMPLE.items()}
         varieties = simple["variety"]
         choices = variety_choices(varieties)
-        facts = self._all("fact", lambda document: build.fact(document, choices))
+        facts, by_node = self._facts(choices)
         columns = self._columns(facts)
         decisions = self._all("decision", lambda document: decision(document, columns, varieties))
-        stages = dict(sorted(simple["stage"].items(), key=lambda pair: (pair[1].number, pair[0])))
+        asked = {name: stage_of(stage, facts) for name, stage in simple["stage"].items()}
+        stages = dict(sorted(asked.items(), key=lambda pair: (pair[1].number, pair[0])))
+        forms = {name: form_of(form, facts) for name, form in simple["calculator"].items()}
         return Rulebook(
             facts=_by_stage(facts, stages, [name for stage in stages.values() for name in stage.asks]),
+            by_node=by_node,
             values=simple["value"],
             sources=simple["source"],
             evidence=simple["evidence"],
@@ -82,10 +88,11 @@ class _Reading:
             cautions=simple["caution"],
             units=simple["unit"],
             decisions=_by_stage(decisions, stages),
-            calculators=_by_stage(simple["calculator"], stages),
+            calculators=_by_stage(forms, stages),
             stages=stages,
             varieties=varieties,
             blocks=simple["block"],
+            looks=simple["look"],
             ids=self._ledger(),
             edition=edition,
             version=rules_version({key: document.data for key, document in self.documents.items()}),
@@ -101,6 +108,14 @@ class _Reading:
                 self.problems += bad.problems
                 self.lost.add((kind, document.id))
         return built
+
+    def _facts(self, varieties: tuple[Choice, ...]) -> tuple[dict[str, Fact], dict[str, Fact]]:
+        """Every fact by id, and those that are asked by node once, by the stem of their file."""
+        files = self._all("fact", lambda document: facts_of(document, varieties))
+        self.problems += clashes(files)
+        by_node = [document for document in self.sound.get("fact", ()) if FIELD in document.data and document.id in files]
+        facts = {one.id: one for of_file in files.values() for one in of_file}
+        return facts, {document.id: whole(document, varieties) for document in by_node}
 
     def _columns(self, facts: dict[str, Fact]) -> Columns:
         """What tables may ask: all facts, and all decisions whose outcomes can be read."""
@@ -135,8 +150,13 @@ def _by_stage(items: dict, stages: dict, walk: Sequence[str] = ()) -> dict:
     """Items in the order of the stages, in the order of the walk within a stage, then by id; those of an unknown stage last."""
     places = {name: place for place, name in enumerate(stages)}
     steps = {name: step for step, name in enumerate(walk)}
-    order = {name: (places.get(item.stage, len(places)), steps.get(name, len(steps)), name) for name, item in items.items()}
-    return {name: items[name] for name in sorted(items, key=order.__getitem__)}
+
+    def order(name: str) -> tuple:
+        item = items[name]
+        nodes = (getattr(item, "series", "") or name, getattr(item, "node", 0))
+        return places.get(item.stage, len(places)), steps.get(name, len(steps)), *nodes
+
+    return {name: items[name] for name in sorted(items, key=order)}
 
 
 def _identity(over: list[Document], folder: Path | None, problems: list[Problem]) -> Edition:

@@ -1,8 +1,9 @@
 """The rulebook: everything that rules/ says, typed; what the rest of the generator sees of it."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from generator.reading.items import Caution, Cite, Evidence, Fact, Item, Message, Source, Term, Unit, Value
+from generator.reading.looks import Look
 from generator.reading.tables import CalculatorForm, Decision
 
 
@@ -79,10 +80,13 @@ BASE_EDITION = Edition("base", "The guide's own edition", "the guide's authors")
 class Rulebook:
     """Everything that rules/ says, typed; dictionaries keep the order in which pages and plans show things.
 
+    facts holds a fact for each node of those that are asked by node; by_node holds these once, as pages and lists show them.
+
     version is the first 10 hex digits of the sha256 over the merged plain data of all files.
     """
 
     facts: dict[str, Fact]
+    by_node: dict[str, Fact]
     values: dict[str, Value]
     sources: dict[str, Source]
     evidence: dict[str, Evidence]
@@ -98,3 +102,4 @@ class Rulebook:
     ids: tuple[LedgerEntry, ...]
     edition: Edition
     version: str
+    looks: dict[str, Look] = field(default_factory=dict)

@@ -22,6 +22,7 @@ NEXT = {
     "value": "Write its figures with their sources, then name it in the `values` of a calculator.",
     "decision": "Write its outcomes, rows and examples; when their ids are final, run `python3 -m generator ids`.",
     "calculator": "Write the sums in generator/calculators/{id}.py and their sentences in rules/messages/{id}.yml.",
+    "look": "Write its words, and draw its pictures in generator/pages/anatomy/{id}.py.",
     "evidence": "Write what the source says, then name it in `sources` where it is used.",
     "message": "Write the sentence with its numbers and words, then say it in a calculator.",
 }
@@ -106,6 +107,7 @@ def _starter(kind: str, name: str, key: str, rulebook: Rulebook) -> str:
         code=free_code(name, _codes(rulebook)),
         unit=unit,
         stage=next(iter(rulebook.stages), "assess"),
+        term=next(iter(rulebook.terms), "some_term"),
         source=next(iter(rulebook.sources), "some_source"),
         next=max((stage.number for stage in rulebook.stages.values()), default=0) + 1,
         fact=yes_no,
