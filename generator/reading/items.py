@@ -76,7 +76,8 @@ class Assumption:
 @dataclass(frozen=True)
 class Fact(Item):
     """A shared question. low, high and step are in the fact's SI unit; default_value is the id of a value or empty; assumed is
-    the default of a fact that has none, such as a choice."""
+    the default of a fact that has none, such as a choice. Of a fact that is asked by node, series is the stem of its file, which it
+    shares with the other nodes, and node its number from 1 (else "" and 0)."""
 
     label: str
     ask: str
@@ -93,6 +94,8 @@ class Fact(Item):
     default_value: str = ""
     assumed: Assumption | None = None
     computed_by: str = ""
+    series: str = ""
+    node: int = 0
 
 
 @dataclass(frozen=True)
