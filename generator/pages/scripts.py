@@ -4,7 +4,6 @@ Scripts are classic and add to one global, so that they work from a folder on di
 """
 
 import json
-import re
 from functools import cache
 from pathlib import Path
 from typing import Any, get_type_hints
@@ -19,6 +18,7 @@ from generator.calculators.plan_system import DECISION
 from generator.compiler.script import compile_module, helpers_for, module_order
 from generator.pages import wording
 from generator.pages.questions import of_calculator, of_decision, of_plan
+from generator.pages.slimming import slim, slim_style
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm, Decision
 
@@ -31,10 +31,6 @@ PLAN = "block_plan"
 SAFE = 2.0**53
 DRAWN = ["drawing"]
 PLAN_WORDS = ["decision.", "outcome.", "choice.", "term.", *(f"{kind}." for kind in WORK)]
-BLOCK_COMMENT = re.compile(r"^[ \t]*/\*\*.*?\*/[ \t]*\n", re.DOTALL | re.MULTILINE)
-LINE_COMMENT = re.compile(r"^[ \t]*//.*\n|^[ \t]*\n", re.MULTILINE)
-INDENT = re.compile(r"^[ \t]+", re.MULTILINE)
-STYLE_COMMENT = re.compile(r"/\*.*?\*/\s*", re.DOTALL)
 
 
 compiled = cache(compile_module)
@@ -47,17 +43,6 @@ def script_files(rulebook: Rulebook) -> dict[str, str]:
     scripts |= {f"c/{form.id}.js": calculator_script(rulebook, form) for form in rulebook.calculators.values()}
     look = {FOLDER + "guide.css": slim_style(asset("guide.css")), FOLDER + "mark.svg": asset("mark.svg")}
     return look | {FOLDER + name: slim(text) for name, text in scripts.items()}
-
-
-def slim(script: str) -> str:
-    """A script without its comments, empty lines and indents, which stay in the sources; a licence notice is kept."""
-    without = BLOCK_COMMENT.sub(lambda comment: comment[0] if "Copyright" in comment[0] else "", script)
-    return INDENT.sub("", LINE_COMMENT.sub("", without))
-
-
-def slim_style(style: str) -> str:
-    """A style sheet without comments and needless white space, one rule a line."""
-    return re.sub(r"\s*([{;,])\s*|\s*(\})\s*", lambda mark: mark[1] or "}\n", STYLE_COMMENT.sub("", style)).strip() + "\n"
 
 
 def asset(name: str) -> str:

@@ -10,6 +10,7 @@ from types import ModuleType
 
 from generator.compiler.modules import CALCULATORS
 from generator.compiler.script import compile_module, compile_text, helpers_for, module_order
+from generator.pages.slimming import slim
 
 SAMPLES = Path(__file__).parents[1] / "compiler" / "samples"
 
@@ -30,8 +31,8 @@ def calculators_script() -> str:
 
 
 def with_helpers(scripts: str) -> str:
-    """The scripts with the helpers that they use before them."""
-    return helpers_for(scripts) + scripts
+    """The scripts with the helpers that they use before them, with the short names that they are shipped with."""
+    return slim(helpers_for(scripts) + scripts)
 
 
 def constructs() -> ModuleType:
