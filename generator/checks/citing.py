@@ -53,7 +53,7 @@ def _cited(rulebook: Rulebook) -> Iterator[str]:
         *(figure.cites for value in rulebook.values.values() for figure in value.figures),
         *(fact.assumed.cites for fact in rulebook.facts.values() if fact.assumed),
         *(term.cites for term in rulebook.terms.values()),
-        *(one.cites for variety in rulebook.varieties.values() for one in (*variety.lists, variety)),
+        *(cites for variety in rulebook.varieties.values() for cites in variety.resting),
         *(form.cites for form in rulebook.calculators.values()),
         *(said.cites for look in rulebook.looks.values() for said in look.says),
     ]

@@ -77,7 +77,7 @@ def _all(rulebook: Rulebook) -> Iterator[Named]:
     for evidence in rulebook.evidence.values():
         yield from ((evidence, "publication", cite.id, 0) for cite in evidence.cites)
     for variety in rulebook.varieties.values():
-        yield from ((variety, "source", cite.id, 0) for one in (*variety.lists, variety) for cite in one.cites)
+        yield from ((variety, "source", cite.id, 0) for cites in variety.resting for cite in cites)
 
 
 def _looks(rulebook: Rulebook) -> Iterator[Named]:

@@ -94,6 +94,7 @@ def _all(rulebook: Rulebook) -> Iterator[Stands]:
         yield from (Stands(value, f"Figure `{figure.id}`", figure.standing, figure.cites) for figure in value.figures)
     for variety in rulebook.varieties.values():
         yield from (Stands(variety, f"The list that says `{one.says}`", one.standing, one.cites) for one in variety.lists)
+        yield from (Stands(variety, f"What was found on nodes `{one.nodes}`", one.standing, one.cites) for one in variety.fruitfulness)
     for term in rulebook.terms.values():
         yield Stands(term, f"The term “{term.term}”", term.standing, term.cites)
     for look in rulebook.looks.values():

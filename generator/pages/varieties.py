@@ -40,7 +40,7 @@ def named(rulebook: Rulebook, table: Decision) -> list[Named]:
         Named(
             variety.id,
             variety.name,
-            variety.synonyms,
+            variety.other_names,
             variety.use,
             verdicts[variety.id],
             [Told(SAYS[one.says], one.standing, rests(rulebook, one.cites)) for one in variety.lists],

@@ -23,7 +23,7 @@ from generator.reading.items import (
     Value,
 )
 from generator.reading.near import suggestion
-from generator.reading.rulebook import Block, LedgerEntry, Listing, Stage, Variety
+from generator.reading.rulebook import Block, LedgerEntry, Stage
 
 
 class BadItem(Exception):
@@ -206,20 +206,6 @@ def unit(document: Document) -> Unit:
 def stage(document: Document) -> Stage:
     """A stage of the work."""
     return Stage(**common(document), **{**document.data, "asks": tuple(document.data.get("asks", ()))})
-
-
-def variety(document: Document) -> Variety:
-    """A variety and what the lists say of it."""
-    data = document.data
-    return Variety(
-        **common(document),
-        name=data["name"],
-        use=data["use"],
-        synonyms=tuple(data.get("synonyms", ())),
-        lists=tuple(Listing(entry["says"], entry["standing"], cites(entry)) for entry in data.get("lists", ())),
-        note=data.get("note", ""),
-        cites=cites(data),
-    )
 
 
 def block(document: Document) -> Block:

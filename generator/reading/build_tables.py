@@ -7,7 +7,7 @@ from generator.reading.build_items import BadItem, cites, common
 from generator.reading.cells import BadCell, Column, parse_cell
 from generator.reading.documents import Document
 from generator.reading.near import suggestion
-from generator.reading.rulebook import Variety
+from generator.reading.varieties import Variety
 from generator.reading.tables import CalculatorForm, Cell, Decision, Example, Gap, Input, Outcome, Output, Row
 from generator.reading.variety_lists import variety_rows
 from generator.reading.weighed import policy_faults, sums

@@ -5,6 +5,7 @@ from pathlib import Path
 
 from generator.problems import Problem
 from generator.reading import build_items as build
+from generator.reading import build_varieties
 from generator.reading.build_items import BadItem
 from generator.reading.build_looks import look
 from generator.reading.build_tables import Columns, calculator, decision, derived_column
@@ -28,7 +29,7 @@ SIMPLE = {
     "unit": build.unit,
     "calculator": calculator,
     "stage": build.stage,
-    "variety": build.variety,
+    "variety": build_varieties.variety,
     "block": build.block,
     "look": look,
 }

@@ -2,9 +2,10 @@
 
 from dataclasses import dataclass, field
 
-from generator.reading.items import Caution, Cite, Evidence, Fact, Item, Message, Source, Term, Unit, Value
+from generator.reading.items import Caution, Evidence, Fact, Item, Message, Source, Term, Unit, Value
 from generator.reading.looks import Look
 from generator.reading.tables import CalculatorForm, Decision
+from generator.reading.varieties import Variety
 
 
 @dataclass(frozen=True)
@@ -17,30 +18,6 @@ class Stage(Item):
     intro: str
     look: str = ""
     asks: tuple[str, ...] = ()
-
-
-@dataclass(frozen=True)
-class Listing:
-    """What one source's list says of a variety: spur, cane, either."""
-
-    says: str
-    standing: str
-    cites: tuple[Cite, ...]
-
-
-@dataclass(frozen=True)
-class Variety(Item):
-    """A variety: names, use, what the lists say of it, and a note with what that rests on.
-
-    The verdicts of the lists become the generated table `variety_lists`; the note says what was found of its fruitfulness.
-    """
-
-    name: str
-    use: str
-    synonyms: tuple[str, ...] = ()
-    lists: tuple[Listing, ...] = ()
-    note: str = ""
-    cites: tuple[Cite, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -1,8 +1,8 @@
 """The rows of the table that is made from rules/varieties/: one row a variety, by what the published lists say of it."""
 
 from generator.reading.items import STANDINGS, Choice, Cite
-from generator.reading.rulebook import Variety
 from generator.reading.tables import Cell, Outcome, Row, Span
+from generator.reading.varieties import Variety
 
 FACT = "variety"
 OTHER = Choice("other", "Another variety")
@@ -10,7 +10,7 @@ OTHER = Choice("other", "Another variety")
 
 def variety_choices(varieties: dict[str, Variety]) -> tuple[Choice, ...]:
     """The choices of the fact `variety`: every variety in the order of the files, and `other` last."""
-    named = (Choice(variety.id, variety.name, ", ".join(variety.synonyms)) for variety in varieties.values())
+    named = (Choice(variety.id, variety.name, ", ".join(variety.other_names)) for variety in varieties.values())
     return (*named, OTHER)
 
 

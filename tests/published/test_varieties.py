@@ -2,13 +2,14 @@
 
 import pytest
 
-from generator.reading.rulebook import Rulebook, Variety
+from generator.reading.rulebook import Rulebook
+from generator.reading.varieties import Variety
 from generator.reading.variety_lists import verdict
 
 
 def variety(rulebook: Rulebook, name: str) -> Variety:
     """The variety that goes by this name."""
-    return next(one for one in rulebook.varieties.values() if name in (one.name, *one.synonyms))
+    return next(one for one in rulebook.varieties.values() if name in (one.name, *one.other_names))
 
 
 def said_by(one: Variety, evidence: str) -> set[str]:

@@ -5,7 +5,8 @@ from dataclasses import replace
 import pytest
 
 from generator.reading.items import Cite, Where
-from generator.reading.rulebook import Listing, Rulebook, Variety
+from generator.reading.rulebook import Rulebook
+from generator.reading.varieties import Listing, Variety
 from generator.reading.variety_lists import variety_rows, verdict
 
 
