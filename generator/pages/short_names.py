@@ -9,6 +9,8 @@ from itertools import chain, product
 from string import ascii_lowercase, ascii_uppercase
 
 Token = tuple[str, str]
+# The compiler's name for its helpers is short as it is, and none of the candidates.
+HELPERS = "$"
 RESERVED = set(
     "break case catch class const continue debugger default delete do else enum export extends false finally for function if import in "
     "instanceof new null return super switch this throw true try typeof var void while with yield let static async await of get set "
@@ -67,7 +69,7 @@ def shorten(scope: Scope) -> None:
         taken.add(found.short[name] if found else name)
     # What a whole file declares and what one function declares are told apart by the case: like functions then look alike, which packs well.
     free = (name for name in candidates(scope.outer is None) if name not in taken)
-    scope.short = {name: next(free) for name in scope.names}
+    scope.short = {name: name if name == HELPERS else next(free) for name in scope.names}
 
 
 def candidates(upper: bool) -> Iterator[str]:
