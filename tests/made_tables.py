@@ -1,7 +1,7 @@
 """Random rulebooks of decision tables for tests: facts on small grids, tables that may feed one another."""
 
 import random
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 
 from generator.calculators.facts import ENTERED, NOT_ASKED, UNKNOWN, Facts
 from generator.reading.items import Choice, Fact, Where
@@ -12,26 +12,13 @@ HERE = Where("made.yml", 1)
 FAR = 1e300
 KINDS = ("number", "whole", "choice", "yes_no", "date")
 TOP = 6
+WEIGHTS = (-2.0, -1.0, 0.0, 0.5, 1.0, 2.0)
 
 
 def rulebook(facts: dict[str, Fact], decisions: dict[str, Decision]) -> Rulebook:
     """A rulebook of these facts and decisions and nothing else."""
-    empty = (
-        "values",
-        "sources",
-        "evidence",
-        "messages",
-        "terms",
-        "cautions",
-        "units",
-        "calculators",
-        "stages",
-        "varieties",
-        "blocks",
-    )
-    return Rulebook(
-        facts=facts, decisions=decisions, **{name: {} for name in empty}, ids=(), edition=BASE_EDITION, version="0" * 10
-    )
+    given = {"facts": facts, "decisions": decisions, "ids": (), "edition": BASE_EDITION, "version": "0" * 10}
+    return Rulebook(**{one.name: given.get(one.name, {}) for one in fields(Rulebook)})
 
 
 def fact(name: str, kind: str, size: int = TOP) -> Fact:
@@ -90,7 +77,7 @@ def random_decision(rng: random.Random, name: str, asked: list[Fact]) -> Decisio
     rows = []
     for k in range(rng.randint(1, 7)):
         cells = [any_cell(rng, fact) for fact in asked if rng.random() < 0.6]
-        weight = float(rng.choice((-2, -1, 1, 2))) if policy == "collect" else 0.0
+        weight = rng.choice(WEIGHTS) if policy == "collect" else 0.0
         rows.append(row(f"R{k}", cells, "" if policy == "collect" else f"o{rng.randrange(outcomes)}", weight))
     if policy == "first_row" and rng.random() < 0.7:
         rows.append(row("R9", [], f"o{rng.randrange(outcomes)}"))
@@ -103,6 +90,22 @@ def _bands(outcomes: int) -> list[tuple[Span, ...]]:
     """The sums of weights cut into as many bands as there are outcomes."""
     cuts = [-FAR, *[float(k) for k in range(outcomes - 1)], FAR]
     return [(Span(low, low != -FAR, high, False),) for low, high in zip(cuts, cuts[1:])]
+
+
+def weighing(rng: random.Random, size: int) -> Decision:
+    """A table that weighs many small facts, `fact_0` and so on, in rows of one or two cells; as small_facts has them."""
+    asked = list(small_facts(size).values())
+    rows = []
+    for k in range(size + rng.randint(0, 4)):
+        cells = [any_cell(rng, asked[c]) for c in sorted(rng.sample(range(size), rng.choice((1, 1, 2))))]
+        rows.append(row(f"R{k}", cells, "", rng.choice(WEIGHTS)))
+    return decision("weighing", "collect", list(small_facts(size)), rows, 4, _bands(4))
+
+
+def small_facts(size: int) -> dict[str, Fact]:
+    """Facts of two and three choices in turn."""
+    kinds = (("yes_no", 2), ("choice", 3))
+    return {f"fact_{k}": fact(f"fact_{k}", *kinds[k % 2]) for k in range(size)}
 
 
 @dataclass(frozen=True)

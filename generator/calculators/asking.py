@@ -1,6 +1,6 @@
 """What to ask next: the unknown fact that leaves the fewest outcomes."""
 
-from generator.calculators.engine import candidates, cell_on, outcome_of, row_sets, ruled_out_by
+from generator.calculators.engine import candidates, cell_on, counts, outcome_of, ruled_out_by, states_of
 from generator.calculators.facts import ASSUMED, NOT_ASKED, Facts, place
 from generator.calculators.tables import NO_OUTCOME, Column, Decided, Table, decided_of, table_of
 
@@ -26,7 +26,7 @@ def ask_next(tables: list[Table], facts: Facts, decided: list[Decided], table: s
 def _best_column(table: Table, facts: Facts, decided: list[Decided]) -> int:
     """The place of the open column with the smallest mean number of outcomes over its points; -1 when none is open."""
     points = candidates(table, facts, decided)
-    alive = [row for row in table.rows if ruled_out_by(row, points) == NO_OUTCOME]
+    alive = [row for row in table.rows if counts(table, row) and ruled_out_by(row, points) == NO_OUTCOME]
     now = _outcomes_left(table, points)
     best = NO_OUTCOME
     smallest = 0.0
@@ -59,7 +59,7 @@ def _mean_left(table: Table, points: list[list[float]], column: int) -> float:
 
 def _outcomes_left(table: Table, points: list[list[float]]) -> int:
     """How many different outcomes (a gap counts as one) are possible."""
-    outcomes = [outcome_of(table, rows) for rows in row_sets(table, points)]
+    outcomes = [outcome_of(table, state) for state in states_of(table, points)]
     return len([k for k in range(NO_OUTCOME, len(table.outcomes)) if k in outcomes])
 
 

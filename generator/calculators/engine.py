@@ -2,13 +2,24 @@
 
 A table is decided by looking at all that is still possible: a known fact stands for itself, an unknown one for one
 point of every stretch that the table tells apart, a derived fact for the outcomes its own table still allows. The
-table is settled when one outcome remains. The records are in tables.py, the next question in asking.py.
+table is settled when one outcome remains. A table that collects is looked at by the sums that its weights can come to, so
+that many unknown facts stay little work. The records are in tables.py, the next question in asking.py.
 """
 
 import math
+from dataclasses import dataclass
 
 from generator.calculators.facts import ASSUMED, Facts, place, weakest
 from generator.calculators.tables import COLLECT, FIRST_ROW, NO_OUTCOME, ONE_ROW, Cell, Decided, Row, Table, decided_of, within
+
+
+@dataclass(frozen=True)
+class State:
+    """What is possible after some columns: the rows that fit so far, as ascending places. In a table that collects, rows that
+    ask nothing more have left them, and their weights are in total (0 in every other table)."""
+
+    rows: list[int]
+    total: float
 
 
 def decide_all(tables: list[Table], facts: Facts) -> list[Decided]:
@@ -22,13 +33,13 @@ def decide_all(tables: list[Table], facts: Facts) -> list[Decided]:
 def decide(table: Table, facts: Facts, earlier: list[Decided]) -> Decided:
     """Decides one table on the facts and on the tables that feed it."""
     points = candidates(table, facts, earlier)
-    states = row_sets(table, points)
-    outcomes = [outcome_of(table, rows) for rows in states]
+    states = states_of(table, points)
+    outcomes = [outcome_of(table, state) for state in states]
     bare = [c for c, column in enumerate(table.columns) if column.derived and decided_of(earlier, column.fact).gap]
     gap = NO_OUTCOME in outcomes or len(bare) > 0
     possible = [k for k in range(len(table.outcomes)) if k in outcomes]
     settled = len(possible) == 1 and not gap
-    rows = _rows_left(table, states)
+    rows = _rows_left(table, points, states)
     columns = _resting_columns(table, points, rows, bare, gap)
     rests_on = _base_facts(table, columns, facts, earlier)
     return Decided(
@@ -45,33 +56,32 @@ def decide(table: Table, facts: Facts, earlier: list[Decided]) -> Decided:
     )
 
 
-def row_sets(table: Table, points: list[list[float]]) -> list[list[int]]:
-    """The different sets of rows that can apply together, as ascending places, when column c may take any of points[c].
+def states_of(table: Table, points: list[list[float]]) -> list[State]:
+    """The different states possible at the end, when column c may take any of points[c].
 
-    A set that no row fits is the empty list. Sets are grown column by column and equal ones kept once, so that the
-    work does not grow with the number of combinations.
+    They are grown column by column and equal ones kept once, so that the work does not grow with the number of combinations.
     """
-    states = [[r for r in range(len(table.rows))]]
+    states = [State([r for r in range(len(table.rows))], 0.0)]
     for column in range(len(table.columns)):
-        grown: list[list[int]] = []
-        for rows in states:
-            for point in points[column]:
-                kept = _cut(table, [r for r in rows if _fits(table.rows[r], column, point)], column)
-                if not _has(grown, kept):
-                    grown.append(kept)
+        grown: list[State] = []
+        for point in points[column]:
+            out = [r for r, row in enumerate(table.rows) if not _fits(row, column, point)]
+            for state in states:
+                left = _after(table, column, [r for r in state.rows if r not in out], state.total)
+                if not any(_same(one, left) for one in grown):
+                    grown.append(left)
         states = grown
     return states
 
 
-def outcome_of(table: Table, rows: list[int]) -> int:
-    """The outcome's place for a set of rows that apply together; -1 when no row (no sum) covers it."""
+def outcome_of(table: Table, state: State) -> int:
+    """The outcome's place for a state at the end; -1 when no row (no sum) covers it."""
     if table.policy == COLLECT:
-        total = math.fsum([table.rows[r].weight for r in rows])
         for k, outcome in enumerate(table.outcomes):
-            if within(outcome.sums, total):
+            if within(outcome.sums, state.total):
                 return k
         return NO_OUTCOME
-    return table.rows[rows[0]].outcome if len(rows) > 0 else NO_OUTCOME
+    return table.rows[state.rows[0]].outcome if len(state.rows) > 0 else NO_OUTCOME
 
 
 def candidates(table: Table, facts: Facts, earlier: list[Decided]) -> list[list[float]]:
@@ -101,33 +111,41 @@ def _fits(row: Row, column: int, point: float) -> bool:
     return True if index == NO_OUTCOME else within(row.cells[index].spans, point)
 
 
-def _cut(table: Table, rows: list[int], column: int) -> list[int]:
-    """The rows without those that a first-row table cannot reach any more: all after one that asks nothing beyond the
-    column."""
-    if table.policy != FIRST_ROW:
-        return rows
-    kept: list[int] = []
-    for r in rows:
-        kept.append(r)
-        if all(cell.column <= column for cell in table.rows[r].cells):
-            return kept
-    return kept
+def _after(table: Table, column: int, rows: list[int], total: float) -> State:
+    """The state after a column with the rows that fit it. A first-row table cannot reach the rows behind one that asks nothing
+    beyond the column; a table that collects counts such rows at once."""
+    if table.policy == COLLECT:
+        counted = [table.rows[r].weight for r in rows if _asks_no_more(table.rows[r], column)]
+        return State([r for r in rows if not _asks_no_more(table.rows[r], column)], total + math.fsum(counted))
+    if table.policy == FIRST_ROW:
+        for k, r in enumerate(rows):
+            if _asks_no_more(table.rows[r], column):
+                return State(rows[: k + 1], total)
+    return State(rows, total)
 
 
-def _has(sets: list[list[int]], wanted: list[int]) -> bool:
-    """True when the set is among the sets."""
-    for one in sets:
-        if len(one) == len(wanted) and all(a == b for a, b in zip(one, wanted)):
-            return True
-    return False
+def _asks_no_more(row: Row, column: int) -> bool:
+    """True when the row has no cell beyond the column."""
+    return all(cell.column <= column for cell in row.cells)
 
 
-def _rows_left(table: Table, states: list[list[int]]) -> list[int]:
-    """The rows that may apply: all that count in a table that collects, else the first of each set."""
+def _same(a: State, b: State) -> bool:
+    """True when two states are equal."""
+    return a.total == b.total and len(a.rows) == len(b.rows) and all(x == y for x, y in zip(a.rows, b.rows))
+
+
+def counts(table: Table, row: Row) -> bool:
+    """True when the row can move the answer: in a table that collects, not without weight."""
+    return table.policy != COLLECT or row.weight != 0.0
+
+
+def _rows_left(table: Table, points: list[list[float]], states: list[State]) -> list[int]:
+    """The rows that may apply: in a table that collects all that their columns allow, else the first of each state."""
+    if table.policy == COLLECT:
+        return [r for r, row in enumerate(table.rows) if len(states) > 0 and ruled_out_by(row, points) == NO_OUTCOME]
     found: list[int] = []
-    for rows in states:
-        counting = rows if table.policy == COLLECT else rows[:1]
-        for r in counting:
+    for state in states:
+        for r in state.rows[:1]:
             if r not in found:
                 found.append(r)
     return sorted(found, key=lambda r: r)
@@ -150,18 +168,19 @@ def _resting_columns(table: Table, points: list[list[float]], rows: list[int], b
     """The columns that are enough for the answer, ascending. bare are the columns whose own table does not cover everything.
 
     Every row that may apply brings all its columns; every row that had to be ruled out brings one column that rules it out,
-    one already there if possible. Rows behind the last that may apply need no ruling out, unless something is not covered.
+    one already there if possible; rows that count for nothing bring none. Rows behind the last that may apply need no ruling out, unless something is not covered.
     """
     used = [c for c in bare]
     for r in rows:
-        used = used + [cell.column for cell in table.rows[r].cells if cell.column not in used]
+        if counts(table, table.rows[r]):
+            used = used + [cell.column for cell in table.rows[r].cells if cell.column not in used]
     behind = len(table.rows)
     if not gap and table.policy == ONE_ROW:
         behind = 0
     elif not gap and table.policy == FIRST_ROW and len(rows) > 0:
         behind = rows[-1]
     for r in range(behind):
-        if r not in rows:
+        if r not in rows and counts(table, table.rows[r]):
             out = ruled_out_by(table.rows[r], points)
             already = any(cell.column in used and _fails(cell, points) for cell in table.rows[r].cells)
             if out != NO_OUTCOME and not already:

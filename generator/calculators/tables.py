@@ -29,8 +29,8 @@ class Cell:
 @dataclass(frozen=True)
 class Row:
     """A row: cells in the order of the columns (no cell on a column: any), the outcome's place in the table (-1 in a
-    table that collects), the weight (only there; its sign is the side it speaks for), the message id of its reason, and
-    what stands behind it."""
+    table that collects), the weight (only there; its sign is the side it speaks for, 0: for neither), the message id of its
+    reason, and what stands behind it."""
 
     id: str
     cells: list[Cell]
@@ -55,8 +55,9 @@ class Column:
 @dataclass(frozen=True)
 class Outcome:
     """An outcome: its message id, its word, (in a table that collects) the sums of weights that give it, and the layout of
-    nodes that it asks for this winter (`spur`, `long_spurs`, `spurs_with_canes`, `cane`, `lay_new_arm`, `forming`, `none`; "" where
-    a table has no layouts). action, target and years are the words for what to do this winter, what to aim for and how long it takes ("" for none)."""
+    nodes that it asks for this winter (`spur`, `long_spurs`, `spurs_with_canes`, `cane`, `lay_new_arm`, `forming`, `none`; ""
+    where a table has no layouts). action, target and years are the words for what to do this winter, what to aim for and how
+    long it takes ("" for none)."""
 
     id: str
     says: str

@@ -2,8 +2,8 @@
 
 Every row that fits adds its weight; the sign is the side it speaks for. The outcomes' `sum` cells say which sums give
 which answer. They must not overlap and must leave no possible sum without an answer, so that the evidence always says
-something, if only "either". A row of weight 0 is said and counts for neither side; some row must count. In the example, no
-row speaks of a cane of 7 mm, so its sum is 0.
+something, if only "either"; and each must have a sum that is possible. A row of weight 0 is said and counts for neither side;
+some row must count. In the example, no row speaks of a cane of 7 mm, so its sum is 0.
 
 Wrong:
 
@@ -44,10 +44,9 @@ Right:
 
 from collections.abc import Iterator
 from itertools import combinations
-from math import fsum
 
 from generator.answers.tables import table
-from generator.calculators.engine import outcome_of, row_sets
+from generator.calculators.engine import outcome_of, states_of
 from generator.calculators.tables import NO_OUTCOME, within
 from generator.checks.shape import Check, at
 from generator.problems import Problem
@@ -65,14 +64,18 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
 
 
 def _sums(rulebook: Rulebook, decision: Decision) -> Iterator[Problem]:
-    """Sums without an outcome, and sums with two."""
+    """Sums without an outcome, outcomes without a sum, and sums with two."""
     made = table(rulebook, decision)
-    sets = row_sets(made, [column.points for column in made.columns])
-    totals = {fsum(made.rows[r].weight for r in rows): outcome_of(made, rows) for rows in sets}
+    states = states_of(made, [column.points for column in made.columns])
+    totals = {state.total: outcome_of(made, state) for state in states}
     bare = sorted(total for total, outcome in totals.items() if outcome == NO_OUTCOME)
     if bare:
         words = ", ".join(f"{total:g}" for total in bare)
         yield at(decision, f"The weights can come to {words}, and no outcome has that sum.", "Widen the `sum` of an outcome.")
+    for outcome in made.outcomes:
+        if not any(within(outcome.sums, total) for total in totals):
+            sentence = f"No sum that the weights can come to gives `{outcome.id}`."
+            yield at(decision, sentence, "Widen its `sum`, or take the outcome away.")
     for first, second in combinations(made.outcomes, 2):
         both = sorted(total for total in totals if within(first.sums, total) and within(second.sums, total))
         if both:

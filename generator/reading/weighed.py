@@ -12,9 +12,9 @@ MOST_FACTS = 6  # that a person can follow from row to row; evidence is weighed 
 
 
 def policy_faults(document: Document) -> list[Problem]:
-    """What does not fit the policy: weights and sums where rows are weighed; `then` and few facts everywhere else."""
+    """What does not fit the policy: weights and sums where rows are weighed; `then`, few facts and gaps everywhere else."""
     weighed = document.data["policy"] == "collect"
-    return [*_too_many_facts(document, weighed), *_faults(document, weighed)]
+    return [*_whole(document, weighed), *_faults(document, weighed)]
 
 
 def sums(document: Document, index: int, entry: dict) -> tuple[tuple[Span, ...], list[Problem]]:
@@ -28,12 +28,15 @@ def sums(document: Document, index: int, entry: dict) -> tuple[tuple[Span, ...],
         return (), [document.problem(("outcomes", index, "sum"), sentence, bad.next_step)]
 
 
-def _too_many_facts(document: Document, weighed: bool) -> Iterator[Problem]:
-    """More facts than a table may ask whose rows are read one after the other."""
+def _whole(document: Document, weighed: bool) -> Iterator[Problem]:
+    """What the table as a whole may not have: many facts where rows are read one after the other, gaps where they are weighed."""
     policy, facts = document.data["policy"], document.data["facts"]
     if len(facts) > MOST_FACTS and not weighed:
         sentence = f"A table of the policy `{policy}` asks six facts at most, and this one asks {len(facts)}."
         yield document.problem(("facts",), sentence, "Let a table of its own join some of them, and ask that table here.")
+    if weighed and document.data.get("gaps"):
+        sentence = "A table of the policy `collect` has no gaps: where no row fits, the sum is 0."
+        yield document.problem(("gaps",), sentence, "Take `gaps` out; the outcome with the sum 0 answers.")
 
 
 def _faults(document: Document, weighed: bool) -> Iterator[Problem]:

@@ -7,14 +7,16 @@ import pytest
 from generator.answers.tables import candidates_for, tables_for
 from generator.calculators.asking import ask_next
 from generator.calculators.changes import with_number
-from generator.calculators.engine import decide_all
+from generator.calculators.engine import decide, decide_all, states_of
 from generator.calculators.facts import ASSUMED, UNKNOWN, Facts
 from generator.calculators.tables import decided_of
+from generator.reading.tables import Decision, Span
 from tests import made_tables as made
 from tests.engine import reference
 
 TABLES = 2_000
 BATCHES = 10
+WIDE = 40
 
 
 def known_of(facts: Facts) -> dict[str, float]:
@@ -42,6 +44,34 @@ def test_the_engine_says_what_the_reference_says(batch, amount, told):
             assert (one.gap, one.settled) == (said.gap, said.settled)
             assert {table.rows[r].id for r in one.rows} == said.rows
             told(1, "random tables, decided as the slow reference decides them")
+
+
+@pytest.mark.parametrize("known", [0.0, 0.3, 0.7])
+def test_many_facts_are_weighed_as_the_reference_weighs_them(known, told):
+    """Nine facts, of which most may be unknown: the sums that the engine keeps are those of every combination."""
+    rng = random.Random(f"weighing {known}")
+    for _ in range(WIDE):
+        book = made.rulebook(made.small_facts(9), {"weighing": made.weighing(rng, 9)})
+        facts = made.random_facts(rng, book, known)
+        (table,) = tables_for(book, "weighing")
+        one, said = decide(table, facts, []), reference.say(book, "weighing", known_of(facts))
+        assert ({table.outcomes[k].id for k in one.possible}, one.gap) == (said.outcomes, said.gap)
+        assert {table.rows[r].id for r in one.rows} == said.rows
+        told(1, "random tables of many weights, decided as the slow reference decides them")
+
+
+def test_sixteen_unknown_facts_stay_little_work():
+    """The states kept for a table of single cells are its sums: never more than they can be, however many facts are unknown."""
+    facts = made.small_facts(16)
+    (table,) = tables_for(made.rulebook(facts, {"weighing": lone(facts)}), "weighing")
+    states = states_of(table, [column.points for column in table.columns])
+    assert sorted(state.total for state in states) == [float(k) for k in range(17)]
+
+
+def lone(facts: dict) -> Decision:
+    """A table that gives each fact one row of weight 1."""
+    rows = [made.row(f"R{k}", [made.cell(one, 1.0, True, 1.0, True)], "", 1.0) for k, one in enumerate(facts.values())]
+    return made.decision("weighing", "collect", list(facts), rows, 1, [(Span(-made.FAR, True, made.FAR, True),)])
 
 
 def test_what_an_answer_rests_on_is_enough_for_it():

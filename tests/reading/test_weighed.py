@@ -84,4 +84,7 @@ def test_sums_that_leave_something_out_or_overlap(tmp_path):
     )
     assert [one.sentence for one in weighing.check(book)] == ["The sum 0 gives both `less` and `more`."]
     book, _ = read(tmp_path, OUTCOMES.replace("under 1", "under 0") + ROWS + EXAMPLES)
-    assert [one.sentence for one in weighing.check(book)] == ["The weights can come to 0, and no outcome has that sum."]
+    assert [one.sentence for one in weighing.check(book)] == [
+        "The weights can come to 0, and no outcome has that sum.",
+        "No sum that the weights can come to gives `less`.",
+    ]
