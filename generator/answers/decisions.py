@@ -39,6 +39,7 @@ def _as_data(rulebook: Rulebook, facts: Given, found: Answer, changes: list[Chan
         "outcome": found.outcome,
         "possible": found.possible,
         "work": _work(rulebook, found),
+        "also": [worded(words, say, "si") for say in found.also],
         "ask_next": found.ask_next,
         "status": found.status,
         "reasons": [_reason(rulebook, words, reason) for reason in found.reasons],

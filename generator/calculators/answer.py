@@ -43,8 +43,9 @@ class Answer:
 
     outcome is an outcome's id, "" when not settled; possible are the ids of the outcomes left; covered is false when
     something is possible that no row covers; ask_next is the id of a fact or ""; status is the weakest status the
-    answer rests on (`unknown` while it is open); reasons stand strongest first, this decision's before those of the
-    tables that feed it, those in the order of the walk; steps say what each of those tables gave."""
+    answer rests on (`unknown` while it is open); also is what has to be done besides; reasons stand strongest first, this
+    decision's before those of the tables that feed it, those in the order of the walk; steps say what each of those tables
+    gave."""
 
     decision: str
     settled: bool
@@ -52,6 +53,7 @@ class Answer:
     outcome: str
     possible: list[str]
     headline: Say
+    also: list[Say]
     ask_next: str
     status: str
     reasons: list[Reason]
@@ -71,7 +73,7 @@ def answer(tables: list[Table], specs: list[FactSpec], facts: Facts, decision: s
     chain = chain_of(tables, decided, decision)
     reasons: list[Reason] = []
     for name in main_first(chain):
-        reasons = reasons + reasons_of(table_of(tables, name), decided_of(decided, name))
+        reasons = reasons + reasons_of(table_of(tables, name), decided)
     return Answer(
         decision=decision,
         settled=one.settled,
@@ -79,6 +81,7 @@ def answer(tables: list[Table], specs: list[FactSpec], facts: Facts, decision: s
         outcome=table.outcomes[one.outcome].id if one.settled else "",
         possible=[table.outcomes[k].id for k in one.possible],
         headline=headline(table, specs, one, asked),
+        also=also_of(tables, decided, decision),
         ask_next=asked,
         status=STATUS_NAMES[one.status if one.settled else UNKNOWN],
         reasons=reasons,
@@ -94,6 +97,19 @@ def headline(table: Table, specs: list[FactSpec], one: Decided, asked: str) -> S
     if asked == "":
         return Say("answers.not_covered", [], [table.word])
     return Say("answers.unsettled", [], [spec_of(specs, asked).word])
+
+
+def also_of(tables: list[Table], decided: list[Decided], decision: str) -> list[Say]:
+    """What the other tables say has to be done this winter besides, each by its settled outcome, in the order of the walk;
+    nothing while the decision itself is open."""
+    if not decided_of(decided, decision).settled:
+        return []
+    found: list[Say] = []
+    for table in tables:
+        one = decided_of(decided, table.id)
+        if one.settled and table.id != decision and table.outcomes[one.outcome].action != "":
+            found.append(Say("answers.also", [], [table.outcomes[one.outcome].action]))
+    return found
 
 
 def chain_of(tables: list[Table], decided: list[Decided], decision: str) -> list[str]:
@@ -114,11 +130,13 @@ def main_first(chain: list[str]) -> list[str]:
     return chain[last:] + chain[:last]
 
 
-def reasons_of(table: Table, one: Decided) -> list[Reason]:
-    """The rows that speak for a table's answer, heaviest first; none while several rows may still apply."""
+def reasons_of(table: Table, decided: list[Decided]) -> list[Reason]:
+    """The rows that speak for a table's answer; none while several rows may still apply. In a table that collects, the rows
+    that are known to count, for either side, heaviest first; those of weight 0 come last."""
+    one = decided_of(decided, table.id)
     if not one.settled and table.policy != COLLECT:
         return []
-    rows = [table.rows[r] for r in one.rows]
+    rows = [table.rows[r] for r in one.rows if table.policy != COLLECT or _is_known(table, table.rows[r], decided)]
     return [_reason(table, row) for row in sorted(rows, key=lambda row: -abs(row.weight))]
 
 
@@ -136,6 +154,17 @@ def step(table: Table, one: Decided) -> Say:
     if one.settled:
         return Say("answers.step", [], [table.word, table.outcomes[one.outcome].word])
     return Say("answers.step_open", [], [table.word])
+
+
+def _is_known(table: Table, row: Row, decided: list[Decided]) -> bool:
+    """True when every fact that the row asks is known, or settled by its own table: then a row that may count does."""
+    for cell in row.cells:
+        column = table.columns[cell.column]
+        if column.derived and not decided_of(decided, column.fact).settled:
+            return False
+        if not column.derived and column.fact in decided_of(decided, table.id).open:
+            return False
+    return True
 
 
 def _reason(table: Table, row: Row) -> Reason:

@@ -4,12 +4,14 @@ from generator.calculators.answer import chain_of, main_first, reasons_of, step
 from generator.calculators.asking import ask_next
 from generator.calculators.engine import decide_all
 from generator.calculators.facts import Facts
-from generator.calculators.plan_records import BlockPlanValues, Part, status_of
+from generator.calculators.plan_records import BlockPlanValues, Part, choice_of, is_settled, status_of
 from generator.calculators.say import Say
 from generator.calculators.tables import Decided, Outcome, Table, decided_of, table_of
 
 SYSTEM: str = "choose_system"
 DECISION: str = "pruning_system"
+FORMING: str = "forming"
+NONE: str = "none"
 MOST_SHOWN: int = 6
 
 
@@ -27,7 +29,7 @@ def choose_system(facts: Facts, values: BlockPlanValues, earlier: list[Part], ta
     cautions: list[str] = []
     for name in main_first(chain):
         lines.append(step(table_of(tables, name), decided_of(decided, name)))
-        for reason in reasons_of(table_of(tables, name), decided_of(decided, name)):
+        for reason in reasons_of(table_of(tables, name), decided):
             lines.append(reason.says)
             sources = joined(sources, reason.sources)
             cautions = joined(cautions, reason.cautions)
@@ -50,6 +52,14 @@ def choose_system(facts: Facts, values: BlockPlanValues, earlier: list[Part], ta
         sources=sources,
         cautions=cautions,
     )
+
+
+def target_of(parts: list[Part]) -> str:
+    """The layout that an earlier answer on the system asks for: `none` where it is settled and asks for none, "" while it is open."""
+    target = choice_of(parts, SYSTEM)
+    if target == "" and is_settled(parts, SYSTEM):
+        return NONE
+    return target
 
 
 def joined(names: list[str], more: list[str]) -> list[str]:

@@ -124,11 +124,12 @@ def decision_script(rulebook: Rulebook, table: Decision) -> str:
     is not said twice: the script takes it from there."""
     names = feeding_order(rulebook, table.id)
     facts = encode.decision_facts(rulebook, table.id)
+    besides = [f"action.{name}." for name in names if name != table.id]
     data = {
         **page_data(rulebook, table.id, "../"),
         "groups": plain(of_decision(rulebook, table)),
         "outcomes": {one.id: {"action": one.action, "target": one.target, "years": one.years} for one in table.outcomes if one.action},
-        "catalogue": used_units(encode.encode_catalogue(rulebook, [*SENTENCES, f"{table.id}.says."], words_for([], names), facts)),
+        "catalogue": used_units(encode.encode_catalogue(rulebook, [*SENTENCES, f"{table.id}.says."], words_for([], names) + besides, facts)),
         "tables": bare(encode.encode_tables(rulebook, table.id)),
         "candidates": encode.encode_candidates(rulebook, table.id),
     }

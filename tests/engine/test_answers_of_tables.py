@@ -1,5 +1,7 @@
 """What an answer shows: headline, reasons, what it rests on, what to ask next, what would change it."""
 
+from dataclasses import replace
+
 from generator.answers.specs import fact_specs
 from generator.answers.tables import candidates_for, tables_for
 from generator.calculators.answer import answer
@@ -110,6 +112,43 @@ def test_evidence_is_weighed_by_its_sum():
         tables_for(book, "weigh"), fact_specs(book), Facts(["alpha", "beta"], [4.0, 2.0], [ENTERED, ENTERED]), "weigh"
     )
     assert (found.outcome, [(one.row, one.weight) for one in found.reasons]) == ("o1", [("W2", 2.0), ("W1", -1.0)])
+
+
+WEIGHING_ROWS = [
+    made.row("W0", [is_(GAMMA, 1)], "", 0.0),
+    made.row("W1", [over(ALPHA, 3.0)], "", -1.0),
+    made.row("W2", [is_(BETA, 2)], "", 2.0),
+]
+BANDS = [(Span(-made.FAR, False, 0.0, True),), (Span(0.0, False, made.FAR, False),)]
+WEIGHING = made.decision("weigh", "collect", ["alpha", "beta", "gamma"], WEIGHING_ROWS, 2, BANDS)
+WEIGHING_TABLES = tables_for(made.rulebook(BOOK.facts, {"weigh": WEIGHING}), "weigh")
+
+
+def test_a_row_of_no_weight_is_said_last_and_neither_rested_on_nor_asked():
+    """It speaks for neither side, so nothing about it can change the answer."""
+    all_known = Facts(["alpha", "beta", "gamma"], [4.0, 2.0, 1.0], [ENTERED] * 3)
+    found = answer(WEIGHING_TABLES, SPECS, all_known, "weigh")
+    assert [one.row for one in found.reasons] == ["W2", "W1", "W0"]
+    assert [one.fact for one in found.rests_on] == ["alpha", "beta"]
+    assert answer(WEIGHING_TABLES, SPECS, facts(None, 2.0), "weigh").ask_next == ""
+    assert answer(WEIGHING_TABLES, SPECS, facts(4.0, None), "weigh").ask_next == "beta"
+
+
+def test_only_what_is_known_to_count_is_a_reason_where_rows_are_weighed():
+    """With alpha unknown +2 is enough either way; the row on alpha may count, and is no reason yet."""
+    found = answer(WEIGHING_TABLES, SPECS, facts(None, 2.0), "weigh")
+    assert (found.outcome, [one.row for one in found.reasons]) == ("o1", ["W2"])
+
+
+def test_what_has_to_be_done_besides_is_said_with_a_settled_answer():
+    """The action of a settled table that feeds it, whether or not the answer rests on it; nothing while the answer is open."""
+    work = replace(FEED, outcomes=tuple(replace(one, action="Do it" if one.id == "o1" else "") for one in FEED.outcomes))
+    tables = tables_for(made.rulebook(BOOK.facts, {"feed": work, "top": TOP}), "top")
+    assert answer(tables, SPECS, facts(4.0, 2.0), "top").also == [Say("answers.also", [], ["action.feed.o1"])]
+    assert answer(tables, SPECS, facts(4.0, 1.0), "top").also == [Say("answers.also", [], ["action.feed.o1"])]
+    assert answer(tables, SPECS, facts(1.0, 2.0), "top").also == []
+    assert answer(tables, SPECS, facts(4.0, None), "top").also == []
+    assert answer(tables, SPECS, facts(4.0, 2.0), "feed").also == []
 
 
 def test_the_guard_says_what_is_wrong_and_what_is_allowed():

@@ -73,11 +73,13 @@ Guide.page.show = (function () {
     return el("p", { "class": "quiet small" }, ["Rules version " + data.rules + ", edition: " + data.edition.name + "."]);
   }
 
-  // What an outcome means for the work, where the table says it.
-  function outcome(found) {
-    if (!found) { return null; }
-    const lines = [["This winter", found.action], ["The aim", found.target], ["How long it takes", found.years]].filter((line) => line[1]);
-    return el("dl", {}, [].concat.apply([], lines.map((line) => { return [el("dt", {}, [line[0]]), el("dd", {}, [line[1] + "."])]; })));
+  // What an outcome means for the work, where the table says it; what has to be done besides stands right after the main thing.
+  function outcome(found, also) {
+    const besides = also.map((say) => ["Also this winter", Guide.wording.word_text(data.catalogue.words, say.words[0])]);
+    const own = found ? [["The aim", found.target], ["How long it takes", found.years]] : [];
+    const lines = [["This winter", found && found.action]].concat(besides, own).filter((line) => line[1]);
+    const items = [].concat.apply([], lines.map((line) => { return [el("dt", {}, [line[0]]), el("dd", {}, [line[1] + "."])]; }));
+    return items.length ? el("dl", {}, items) : null;
   }
 
   // The reasons of a table that fed this one stand on its own page: its answer, its standing, and the way there with the same facts.
@@ -101,7 +103,7 @@ Guide.page.show = (function () {
     });
     return [
       next,
-      answer.settled ? outcome(data.outcomes[answer.outcome]) : part("Still possible", [list("ul", outcomes)]),
+      answer.settled ? outcome(data.outcomes[answer.outcome], answer.also) : part("Still possible", [list("ul", outcomes)]),
       part("Why", own.length ? [list("ol", own.map(reason))] : []),
       part("What led to it", steps.length ? [list("ol", steps)] : []),
       part("What it rests on", answer.rests_on.length ? [list("ul", answer.rests_on.map(rest))] : []),
