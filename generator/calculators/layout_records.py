@@ -52,7 +52,8 @@ class VineLayoutValues:
 @dataclass(frozen=True)
 class VineLayoutResult:
     """One vine: nodes on each spur (in the order along the arms, left to right), on each cane, on each renewal spur; how many
-    nodes found no place; what each cane's wire lacks in mm; arms and their length; where the first spur stands."""
+    nodes found no place; what each cane's wire lacks in mm; arms and their length; where the first spur stands; the live
+    positions that the spurs are chosen from (0 without spurs)."""
 
     target: str
     nodes: int
@@ -67,6 +68,7 @@ class VineLayoutResult:
     arms: int
     arm_mm: int
     first_spur_mm: int
+    positions: int
     wire_mm: int
     internode_mm: int
     rise_mm: int

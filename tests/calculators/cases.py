@@ -7,6 +7,7 @@ from generator.calculators.canopy_space import CanopySpaceInputs
 from generator.calculators.facts import Maybe
 from generator.calculators.layout_records import VineLayoutInputs, VineLayoutValues
 from generator.calculators.nodes_for_yield import NodesForYieldInputs, NodesForYieldValues
+from generator.calculators.option_records import Asked, Limits, Weights
 from generator.calculators.vine_density import VineDensityInputs
 from generator.calculators.yield_forecast import YieldForecastInputs, YieldForecastValues
 
@@ -52,6 +53,8 @@ LAYOUT = VineLayoutInputs(
     nodes_per_cane_wanted=OPEN,
 )
 LAYOUT_LIMITS = VineLayoutValues(2.0, 6.0, 12.0, 6.0, 2.0, 2.0, 0.1)
+ASKED = Asked(LAYOUT, good_canes=some(8), structure=some(0), shoots_per_node=0.9, buds=[])
+OPTION_LIMITS = Limits(LAYOUT_LIMITS, 6.0, Weights(uneven=40.0, work=0.3, change=25.0, bunches=60.0, no_spare=5.0, empty=0.5))
 
 
 def but(inputs: Any, **changes: Any) -> Any:

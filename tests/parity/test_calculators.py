@@ -11,7 +11,7 @@ from tests.parity.inputs import a_case
 from tests.parity.rows import decode, kept
 from tests.parity.numbers import signature
 
-NAMES = sorted(path.stem for path in CALCULATORS.glob("*.py") if f"class {path.stem.title().replace('_', '')}Inputs" in path.read_text())
+NAMES = sorted(path.stem for path in CALCULATORS.glob("*.py") if f"{path.stem.title().replace('_', '')}Inputs" in path.read_text())
 NORMAL, DEEP = 20_000, 100_000
 
 

@@ -1,0 +1,106 @@
+"""What one layout is worth: whether it can be built, its bunches, how even it is, its hand work, its points."""
+
+from generator.calculators.bearers import Buds, bearer
+from generator.calculators.facts import Maybe
+from generator.calculators.hand_work import CANE_HEAD, SPUR_CORDON, HandWork, hand_work
+from generator.calculators.layout_places import Evenness, evenness, spacing_mm
+from generator.calculators.layout_records import CANE, VineLayoutResult, gap_of, space_of
+from generator.calculators.option_records import Asked, LayoutOption, Limits, Weights
+from generator.calculators.option_words import faults_of, merits_of
+
+
+def option_of(layout: VineLayoutResult, asked: Asked, limits: Limits) -> LayoutOption:
+    """A layout as an option that has no points yet."""
+    inputs = asked.layout
+    even = evenness(layout, space_of(inputs), gap_of(inputs), inputs.curtains, asked.shoots_per_node)
+    work = hand_work(layout, stands_on_cordon(asked))
+    bunches = bunches_of(layout, asked.buds)
+    faults = faults_of(layout, asked, limits)
+    reasons = faults
+    if len(faults) == 0:
+        reasons = merits_of(layout, asked, bunches, even, work, gives_up(layout, asked))
+    return LayoutOption(
+        layout=layout,
+        built=len(faults) == 0,
+        short_nodes=layout.short_nodes,
+        nodes_per_spur=longest_of(layout.spurs),
+        nodes_per_cane=longest_of(layout.canes),
+        spacing_mm=spacing_mm(layout),
+        bunches=bunches,
+        densest=even.densest,
+        barest=even.barest,
+        evenness=even.share,
+        bare_mm=even.bare_mm,
+        cuts=work.cuts,
+        ties=work.ties,
+        score=score_of(layout, asked, limits.weights, even, work),
+        reasons=reasons,
+    )
+
+
+def longest_of(bearers: list[int]) -> int:
+    """The nodes of the longest bearer; 0 where there is none."""
+    return max(bearers) if len(bearers) > 0 else 0
+
+
+def stands_on_cordon(asked: Asked) -> bool:
+    """True when the vine is a cordon with spurs now: as was said, else as its live positions tell."""
+    if asked.structure.ok:
+        return int(asked.structure.number) == SPUR_CORDON
+    return asked.layout.live_spur_positions_per_vine.ok and asked.layout.live_spur_positions_per_vine.number > 0.0
+
+
+def gives_up(layout: VineLayoutResult, asked: Asked) -> bool:
+    """True when the layout takes away the present form: the cordon for canes alone, or the head with canes for spurs."""
+    if layout.target == CANE:
+        return stands_on_cordon(asked)
+    return asked.structure.ok and int(asked.structure.number) == CANE_HEAD
+
+
+def bunches_of(layout: VineLayoutResult, buds: list[Buds]) -> Maybe:
+    """Bunches of one vine before thinning; open where no buds were cut, or a bearer is longer than the nodes that are known."""
+    if len(buds) == 0:
+        return Maybe(False, 0.0)
+    spurs = layout.spurs + layout.renewals
+    if max(longest_of(spurs), longest_of(layout.canes)) > len(buds[0].primordia):
+        return Maybe(False, 0.0)
+    bunches = 0.0
+    for nodes in spurs:
+        bunches += bearer(buds[0], nodes, False).bunches
+    for nodes in layout.canes:
+        bunches += bearer(buds[0], nodes, True).bunches
+    return Maybe(True, bunches)
+
+
+def score_of(layout: VineLayoutResult, asked: Asked, weights: Weights, even: Evenness, work: HandWork) -> float:
+    """Points off a hundred for what the layout alone shows."""
+    score = 100.0 - weights.uneven * (1.0 - even.share) - weights.work * float(work.cuts + work.ties)
+    if gives_up(layout, asked):
+        score = score - weights.change
+    if len(layout.canes) > 0 and asked.good_canes.ok and int(asked.good_canes.number) <= len(layout.canes):
+        score = score - weights.no_spare
+    return score - weights.empty * float(max(0, layout.positions - len(layout.spurs)))
+
+
+def scored(option: LayoutOption, most_bunches: float, weights: Weights) -> LayoutOption:
+    """The option with the points off for bunches that the best layout has and this one has not."""
+    lacking = 0.0
+    if option.bunches.ok and most_bunches > 0.0:
+        lacking = max(0.0, 1.0 - option.bunches.number / most_bunches)
+    return LayoutOption(
+        option.layout,
+        option.built,
+        option.short_nodes,
+        option.nodes_per_spur,
+        option.nodes_per_cane,
+        option.spacing_mm,
+        option.bunches,
+        option.densest,
+        option.barest,
+        option.evenness,
+        option.bare_mm,
+        option.cuts,
+        option.ties,
+        option.score - weights.bunches * lacking,
+        option.reasons,
+    )
