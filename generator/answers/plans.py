@@ -30,7 +30,7 @@ def plan(rulebook: Rulebook, block: dict[str, Any]) -> dict:
     """
     facts = given(rulebook, list(rulebook.facts), block)
     values = calculator_class(PLAN, "Values")(*(float(rulebook.values[value].number) for value in value_ids(PLAN)))
-    found = calculator_module(PLAN).block_plan(facts.facts, values, plan_tables(rulebook))
+    found = calculator_module(PLAN).block_plan(facts.facts, values, plan_tables(rulebook), walk(rulebook))
     data = {
         "name": PLAN,
         **stamp(rulebook),
@@ -49,6 +49,15 @@ def _changes(rulebook: Rulebook, facts: Given) -> list[dict]:
     candidates = candidates_for(rulebook, DECISION)
     found = would_change(tables_for(rulebook, DECISION), facts.specs, facts.facts, candidates, DECISION)
     return [shown_change(catalogue(rulebook), facts.specs, change) for change in found]
+
+
+def walk(rulebook: Rulebook) -> list[str]:
+    """The facts in the order of a walk through the block: as the stages ask them, one by one where a stage asks by node."""
+    stages = sorted(rulebook.stages.values(), key=lambda stage: stage.number)
+    by_series: dict[str, list[str]] = {}
+    for fact in rulebook.facts.values():
+        by_series.setdefault(fact.series, []).append(fact.id)
+    return [fact for stage in stages for name in stage.asks for fact in by_series.get(name, [name])]
 
 
 def plan_tables(rulebook: Rulebook) -> list[engine.Table]:

@@ -4,28 +4,28 @@ A part says what it can and leaves the rest open; one question at a time is aske
 the block. There is no wiring language: this is the whole of it.
 """
 
-from generator.calculators.facts import Facts
+from generator.calculators.facts import NOT_ASKED, Facts, place
 from generator.calculators.plan_assess import assess
-from generator.calculators.plan_layout import drawing_of, forecast, lay_out
+from generator.calculators.plan_forecast import forecast
+from generator.calculators.plan_layout import drawing_of, lay_out
 from generator.calculators.plan_nodes import node_number
-from generator.calculators.plan_records import BlockPlanValues, Part, Plan, assumed_of, found, weakest_of
-from generator.calculators.plan_system import choose_system
+from generator.calculators.plan_records import BlockPlanValues, Part, Plan, assumed_of, found, headline_of_part, weakest_of
+from generator.calculators.plan_system import FORMING, NONE, SYSTEM, choose_system, target_of
 from generator.calculators.say import Say
 from generator.calculators.tables import Table
 
 
-def block_plan(facts: Facts, values: BlockPlanValues, tables: list[Table]) -> Plan:
-    """The plan. facts hold every fact that is a number, defaults filled in; tables hold every decision, feeding ones first.
-    Raises ValueError when a fact or the decision `pruning_system` is missing from them."""
-    parts: list[Part] = []
-    parts.append(assess(facts, values, parts))
+def block_plan(facts: Facts, values: BlockPlanValues, tables: list[Table], walk: list[str]) -> Plan:
+    """The plan. facts hold every fact that is a number, defaults filled in; tables hold every decision, feeding ones first; walk is
+    the order in which facts are asked. Raises ValueError when a fact or the decision `pruning_system` is missing from them."""
+    parts: list[Part] = [assess(facts, values, [])]
     parts.append(choose_system(facts, values, parts, tables))
     parts.append(node_number(facts, values, parts))
     parts.append(forecast(facts, values, parts))
     parts.append(lay_out(facts, values, parts))
     return Plan(
         settled=all(part.settled for part in parts),
-        ask_next=next_question(parts),
+        ask_next=next_question(parts, facts, walk),
         status=weakest_of(parts),
         headline=headline_of(parts),
         parts=parts,
@@ -34,8 +34,18 @@ def block_plan(facts: Facts, values: BlockPlanValues, tables: list[Table]) -> Pl
     )
 
 
-def next_question(parts: list[Part]) -> str:
-    """The first question of the first part that has one."""
+def next_question(parts: list[Part], facts: Facts, walk: list[str]) -> str:
+    """The first fact of the walk that a part needs and nobody was asked yet; then the first that was asked and is not known; then one
+    that the walk does not pass."""
+    asked_in_vain = ""
+    for fact in walk:
+        if any(fact in part.needs for part in parts):
+            if facts.statuses[place(facts, fact)] == NOT_ASKED:
+                return fact
+            if asked_in_vain == "":
+                asked_in_vain = fact
+    if asked_in_vain != "":
+        return asked_in_vain
     for part in parts:
         if part.ask_next != "":
             return part.ask_next
@@ -43,9 +53,11 @@ def next_question(parts: list[Part]) -> str:
 
 
 def headline_of(parts: list[Part]) -> Say:
-    """The plan in one line: nodes and crop once they are known, else that it is open."""
+    """The plan in one line: nodes and crop once they are known; the answer on the system where it asks for none; else that it is open."""
     nodes = found(parts, "nodes")
     crop = found(parts, "t_per_ha")
     if nodes.ok and crop.ok:
         return Say("plan.headline", [nodes.number, crop.number], [])
+    if target_of(parts) in [FORMING, NONE]:
+        return headline_of_part(parts, SYSTEM)
     return Say("plan.headline_open", [], [])

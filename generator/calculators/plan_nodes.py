@@ -1,72 +1,127 @@
-"""The plan's node number: what the crop wants against what the canopy has room for, and the crop to expect from it.
+"""The plan's node number: what the crop wants against what the canopy has room for.
 
 N = clamp(fruit, lo, hi) with hi = space_hi and lo = min(space_lo, hi). The vine's own capacity is a third view that is not
-taken here, and the plan says so. The fruit view is no ceiling: below `lo` the nodes stay and bunches are thinned.
+taken here, and the plan says so. The fruit view is no ceiling: below `lo` the nodes stay and bunches are thinned. It stands either
+on buds cut open, bearer by bearer, or on spring counts; never on both, and the plan says on which.
 """
 
-from generator.calculators.canopy_space import CanopySpaceInputs, CanopySpaceResult, CanopySpaceValues, canopy_space
-from generator.calculators.facts import Facts, Maybe, known, maybe, missing, number
-from generator.calculators.nodes_for_yield import NodesForYieldResult, nodes_for_crop
-from generator.calculators.plan_counts import BESIDE, LINKS, limits_of, spring_counts
-from generator.calculators.plan_records import BlockPlanValues, Named, Part, choice_of, first_of, found, known_of, rests_of, status_of, waiting
-from generator.calculators.plan_system import SYSTEM
+from generator.calculators.canopy_space import CanopySpaceResult
+from generator.calculators.facts import Facts, known, missing, number
+from generator.calculators.layout_records import CANE
+from generator.calculators.nodes_for_yield import nodes_for_crop
+from generator.calculators.plan_bearers import borne_with, most_of, within_room
+from generator.calculators.plan_by_buds import choices_by_buds, fruit_by_buds, reckons_by_buds, room_of
+from generator.calculators.plan_counts import BESIDE, LINKS, cut_open, limits_of, spring_counts
+from generator.calculators.plan_records import BlockPlanValues, Fruit, Named, Part, first_of, known_of, not_asked, rests_of, status_of, waiting
+from generator.calculators.plan_room import BURST, WIRE, room_fault, room_numbers, room_view
+from generator.calculators.plan_system import FORMING, NONE, SYSTEM, target_of
+from generator.calculators.plan_vine import LENGTHS, MEASURED
 from generator.calculators.say import Say
 
 NODES: str = "node_number"
-FORMING: str = "forming"
-CANE: str = "cane"
 SPUR_CORDON: int = 0
 CANE_HEAD: int = 1
-ROOM: list[str] = ["vine_spacing_m", "curtains", "tip_gap_m", "shoots_per_m_low", "shoots_per_m_high", "budburst_pct", "shoots_per_burst_node"]
 
 
-def fruit_facts(facts: Facts) -> list[str]:
+def fruit_facts(facts: Facts, by_buds: bool) -> list[str]:
     """The facts of the fruit's view, in the order to ask them."""
-    names = ["target_yield_t_ha"] + LINKS
+    vines = ["row_spacing_m", "vine_spacing_m", "missing_vines_pct"]
     if known(facts, "bearing_vines_per_ha"):
-        return ["bearing_vines_per_ha"] + names
-    return ["row_spacing_m", "vine_spacing_m", "missing_vines_pct"] + names
+        vines = ["bearing_vines_per_ha"]
+    if by_buds:
+        return vines + ["target_yield_t_ha", "bunch_weight_g"]
+    return vines + ["target_yield_t_ha"] + LINKS
 
 
-def both_facts(facts: Facts) -> list[str]:
+def room_facts(by_buds: bool) -> list[str]:
+    """The facts of the room's view."""
+    return WIRE if by_buds else WIRE + BURST
+
+
+def both_facts(facts: Facts, by_buds: bool) -> list[str]:
     """The facts of both views, each once, in the order to ask them."""
-    names = fruit_facts(facts)
-    return names + [fact for fact in ROOM if fact not in names]
+    names = fruit_facts(facts, by_buds)
+    return names + [fact for fact in room_facts(by_buds) if fact not in names]
 
 
 def node_number(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part:
-    """Nodes per bearing vine. A vine that is still being formed has no node number."""
-    if choice_of(earlier, SYSTEM) == FORMING:
-        return not_asked(facts, earlier)
-    asked = both_facts(facts)
-    fruit_known = len(missing(facts, fruit_facts(facts))) == 0
-    room_known = len(missing(facts, ROOM)) == 0
+    """Nodes per bearing vine. A vine that is still being formed, or is not pruned for a crop, has no node number."""
+    target = target_of(earlier)
+    if target == FORMING or target == NONE:
+        says = "plan.nodes_not_asked" if target == FORMING else "plan.nodes_none"
+        return not_asked(NODES, NODES, facts, rests_of(earlier, SYSTEM), Say(says, [], []))
+    by_buds = reckons_by_buds(facts, target)
+    if cut_open(facts) and not by_buds and len(missing(facts, LINKS)) > 0:
+        return waiting(NODES, NODES, facts, fruit_facts(facts, True) + LENGTHS, Say("plan.buds_wait", [], []))
+    asked = both_facts(facts, by_buds)
+    fruit_known = len(missing(facts, fruit_facts(facts, by_buds))) == 0
+    room_known = len(missing(facts, room_facts(by_buds))) == 0
     if not fruit_known and not room_known:
         return waiting(NODES, NODES, facts, asked, Say("plan.nodes_open", [], []))
-    if fruit_known and number(facts, "bunches_per_shoot") <= 0.0:
-        return waiting(NODES, NODES, facts, asked, Say("plan.barren", [], []))
     if room_known and room_fault(facts):
         return waiting(NODES, NODES, facts, asked, Say("plan.room_fault", [], []))
-    if room_known and room_view(facts, earlier).nodes_high < 1:
+    if by_buds:
+        return from_buds(facts, values, earlier, target, fruit_known, room_known)
+    if fruit_known and number(facts, "bunches_per_shoot") <= 0.0:
+        return waiting(NODES, NODES, facts, asked, Say("plan.barren", [], []))
+    return from_spring(facts, values, earlier, target, fruit_known, room_known)
+
+
+def from_spring(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str, fruit_known: bool, room_known: bool) -> Part:
+    """The number by spring counts, as far as they are known; room and fruit are never both unknown here."""
+    asked = both_facts(facts, False)
+    if not room_known:
+        return one_view(facts, asked, fruit_by_spring(facts, values, earlier, target))
+    room = room_view(facts, target, number(facts, "budburst_pct"), number(facts, "shoots_per_burst_node"))
+    if room.nodes_high < 1:
         return waiting(NODES, NODES, facts, asked, Say("plan.no_room", [], []))
-    if fruit_known and room_known:
-        return reconciled(facts, earlier, fruit_view(facts, values, earlier), room_view(facts, earlier))
-    needs = missing(facts, asked)
-    rests_on = known_of(facts, asked + BESIDE)
-    alone = [Say("plan.one_view", [], [])]
-    if fruit_known:
-        fruit = fruit_view(facts, values, earlier)
-        return part_of(
-            facts, "", ["nodes_for_yield"], needs, rests_on, fruit.headline, fruit_numbers(fruit), fruit.working, alone + fruit.notes
-        )
-    room = room_view(facts, earlier)
-    return part_of(facts, "", ["canopy_space"], needs, rests_on, room.headline, room_numbers(room), room.working, alone + room.notes)
+    if not fruit_known:
+        return one_view(facts, asked, room_alone(room))
+    fruit = fruit_by_spring(facts, values, earlier, target)
+    low = min(room.nodes_low, room.nodes_high)
+    nodes = max(1, min(max(fruit.nodes, low), room.nodes_high))
+    exact = min(max(fruit.exact, room.nodes_low_exact), room.nodes_high_exact)
+    return reconciled(facts, asked, fruit, room, nodes, exact)
 
 
-def not_asked(facts: Facts, earlier: list[Part]) -> Part:
-    """The node number of a vine that is not cropped yet: none, and settled."""
-    says = Say("plan.nodes_not_asked", [], [])
-    return part_of(facts, "", [], [], rests_of(earlier, SYSTEM), says, [], [], [])
+def from_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str, fruit_known: bool, room_known: bool) -> Part:
+    """The number by buds cut open. The room is that of the bearers which the fruit asks for, of all that the vine could carry
+    where no crop is named."""
+    asked = both_facts(facts, True)
+    choices = choices_by_buds(facts, values, target)
+    most = most_of(choices)
+    if most.bunches <= 0.0:
+        return waiting(NODES, NODES, facts, asked, Say("plan.barren", [], []))
+    if not room_known:
+        return one_view(facts, asked, fruit_by_buds(facts, values, earlier, target, choices))
+    if not fruit_known:
+        room = room_of(facts, target, most)
+        return waiting(NODES, NODES, facts, asked, Say("plan.no_room", [], [])) if room.nodes_high < 1 else one_view(facts, asked, room_alone(room))
+    fruit = fruit_by_buds(facts, values, earlier, target, choices)
+    room = room_of(facts, target, borne_with(choices, fruit.nodes))
+    if room.nodes_high < 1:
+        return waiting(NODES, NODES, facts, asked, Say("plan.no_room", [], []))
+    held = within_room(choices, borne_with(choices, fruit.nodes), min(room.nodes_low, room.nodes_high), room.nodes_high)
+    return reconciled(facts, asked + LENGTHS + MEASURED, fruit, room, held.nodes, float(held.nodes))
+
+
+def fruit_by_spring(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str) -> Fruit:
+    """The nodes that the crop wanted asks for, by spring counts."""
+    found = nodes_for_crop(number(facts, "target_yield_t_ha"), spring_counts(facts, earlier), limits_of(values))
+    notes = [Say("plan.by_spring_counts", [], [])]
+    if cut_open(facts):
+        notes = [Say("plan.by_spring_though_cut", [], [])]
+    return Fruit(
+        nodes=found.nodes,
+        exact=found.nodes_exact,
+        low=found.low,
+        high=found.high,
+        uses=["nodes_for_yield"],
+        headline=found.headline,
+        numbers=[],
+        lines=found.working,
+        notes=notes + form_notes(facts, target) + found.notes,
+    )
 
 
 def form_notes(facts: Facts, target: str) -> list[Say]:
@@ -79,51 +134,49 @@ def form_notes(facts: Facts, target: str) -> list[Say]:
     return []
 
 
-def room_fault(facts: Facts) -> bool:
-    """True when the room cannot be reckoned: fewest shoots over most, or a gap as wide as the spacing."""
-    swapped = number(facts, "shoots_per_m_low") > number(facts, "shoots_per_m_high")
-    return swapped or number(facts, "tip_gap_m") >= number(facts, "vine_spacing_m")
+def room_alone(room: CanopySpaceResult) -> Fruit:
+    """The room's view told alone, in the place of the fruit's."""
+    return Fruit(0, 0.0, 0.0, 0.0, ["canopy_space"], room.headline, room_numbers(room), room.working, room.notes)
 
 
-def fruit_view(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> NodesForYieldResult:
-    """The nodes that the crop wanted asks for."""
-    return nodes_for_crop(number(facts, "target_yield_t_ha"), spring_counts(facts, earlier), limits_of(values))
+def one_view(facts: Facts, asked: list[str], view: Fruit) -> Part:
+    """The part while the other view is not known."""
+    numbers = view.numbers
+    if view.nodes > 0:
+        numbers = fruit_numbers(view)
+    notes = [Say("plan.one_view", [], [])] + view.notes
+    return part_of(facts, "", view.uses, missing(facts, asked), known_of(facts, asked + BESIDE), view.headline, numbers, view.lines, notes)
 
 
-def room_view(facts: Facts, earlier: list[Part]) -> CanopySpaceResult:
-    """The nodes that the canopy has room for: on the arms there are, or on canes and arms that fill the spacing."""
-    curtains = int(number(facts, "curtains"))
-    spacing = number(facts, "vine_spacing_m")
-    gap = number(facts, "tip_gap_m")
-    arms = 2 * curtains
-    arm_m = (spacing - gap) / 2.0
-    measured = known(facts, "cordon_arms") and known(facts, "arm_length_m")
-    if measured and choice_of(earlier, SYSTEM) != CANE:
-        arms = int(number(facts, "cordon_arms"))
-        arm_m = number(facts, "arm_length_m")
-    inputs = CanopySpaceInputs(
-        curtains,
-        arm_m,
-        arms,
-        Maybe(True, spacing),
-        Maybe(True, gap),
-        number(facts, "shoots_per_m_low"),
-        number(facts, "shoots_per_m_high"),
-        number(facts, "budburst_pct"),
-        number(facts, "shoots_per_burst_node"),
-        maybe(facts, "noncount_shoots_kept"),
+def fruit_numbers(fruit: Fruit) -> list[Named]:
+    """The nodes that the crop asks for, and what they stand on."""
+    return [Named("fruit_nodes", float(fruit.nodes)), Named("fruit_nodes_exact", fruit.exact)] + fruit.numbers
+
+
+def reconciled(facts: Facts, asked: list[str], fruit: Fruit, room: CanopySpaceResult, nodes: int, exact: float) -> Part:
+    """Both views: the fruit's number, held inside the room; which view limits, and what to do about it."""
+    high = room.nodes_high
+    low = min(room.nodes_low, high)
+    numbers = [Named("nodes", float(nodes)), Named("nodes_exact", exact), Named("low", float(low)), Named("high", float(high))]
+    verdict = Say("plan.fruit_fits", [float(fruit.nodes), float(low), float(high)], [])
+    limit = "fruit"
+    if fruit.nodes > high:
+        verdict = Say("plan.room_limits", [float(fruit.nodes), float(high), float(nodes)], [])
+        limit = "room_high"
+    elif fruit.nodes < low:
+        verdict = Say("plan.keep_and_thin", [float(fruit.nodes), float(low), float(nodes)], [])
+        limit = "room_low"
+    return part_of(
+        facts,
+        limit,
+        fruit.uses + ["canopy_space"],
+        [],
+        known_of(facts, asked + BESIDE + ["cordon_arms", "arm_length_m"]),
+        Say("plan.nodes", [float(nodes), fruit.low, fruit.high], []),
+        numbers + fruit_numbers(fruit) + room_numbers(room),
+        [Say("plan.fruit_view", [], [])] + fruit.lines + [Say("plan.room_view", [], [])] + room.working,
+        [verdict, Say("plan.capacity_not_taken", [], [])] + fruit.notes + room.notes,
     )
-    return canopy_space(inputs, CanopySpaceValues())
-
-
-def fruit_numbers(fruit: NodesForYieldResult) -> list[Named]:
-    """The nodes that the crop asks for."""
-    return [Named("fruit_nodes", float(fruit.nodes)), Named("fruit_nodes_exact", fruit.nodes_exact)]
-
-
-def room_numbers(room: CanopySpaceResult) -> list[Named]:
-    """The room in whole nodes, and the canopy."""
-    return [Named("room_low", float(room.nodes_low)), Named("room_high", float(room.nodes_high)), Named("canopy_m", room.canopy_m)]
 
 
 def part_of(
@@ -156,33 +209,4 @@ def part_of(
         notes=notes,
         sources=[],
         cautions=[],
-    )
-
-
-def reconciled(facts: Facts, earlier: list[Part], fruit: NodesForYieldResult, room: CanopySpaceResult) -> Part:
-    """Both views: the fruit's number, held inside the room; which view limits, and what to do about it."""
-    high = room.nodes_high
-    low = min(room.nodes_low, high)
-    nodes = max(1, min(max(fruit.nodes, low), high))
-    exact = min(max(fruit.nodes_exact, room.nodes_low_exact), room.nodes_high_exact)
-    numbers = [Named("nodes", float(nodes)), Named("nodes_exact", exact), Named("low", float(low)), Named("high", float(high))]
-    verdict = Say("plan.fruit_fits", [float(fruit.nodes), float(low), float(high)], [])
-    limit = "fruit"
-    if fruit.nodes > high:
-        verdict = Say("plan.room_limits", [float(fruit.nodes), float(high)], [])
-        limit = "room_high"
-    elif fruit.nodes < low:
-        verdict = Say("plan.keep_and_thin", [float(fruit.nodes), float(low)], [])
-        limit = "room_low"
-    rests_on = known_of(facts, both_facts(facts) + BESIDE + ["cordon_arms", "arm_length_m"])
-    return part_of(
-        facts,
-        limit,
-        ["nodes_for_yield", "canopy_space"],
-        [],
-        rests_on,
-        Say("plan.nodes", [float(nodes), fruit.low, fruit.high], []),
-        numbers + fruit_numbers(fruit) + room_numbers(room),
-        [verdict, Say("plan.fruit_view", [], [])] + fruit.working + [Say("plan.room_view", [], [])] + room.working,
-        [Say("plan.capacity_not_taken", [], [])] + form_notes(facts, choice_of(earlier, SYSTEM)) + fruit.notes + room.notes,
     )

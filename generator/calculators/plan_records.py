@@ -47,6 +47,21 @@ class Part:
 
 
 @dataclass(frozen=True)
+class Fruit:
+    """The fruit's view of the node number: whole, exact, the ends when the crop swings; the calculators behind it; what it says."""
+
+    nodes: int
+    exact: float
+    low: float
+    high: float
+    uses: list[str]
+    headline: Say
+    numbers: list[Named]
+    lines: list[Say]
+    notes: list[Say]
+
+
+@dataclass(frozen=True)
 class BlockPlanValues:
     """The values of the parts' calculators: see there."""
 
@@ -61,12 +76,13 @@ class BlockPlanValues:
     canes_beside_spurs: float
     nodes_per_renewal_spur: float
     spur_spacing_m: float
+    severed_at_node: float
 
 
 @dataclass(frozen=True)
 class Plan:
     """The plan: its parts in the order of the work; settled when all are; the fact to find out next on a walk through the block
-    ("" for none); the weakest status; the facts that were assumed; the drawing of the pruned vine (no shapes while open)."""
+    ("" for none); the weakest status; the facts that were assumed; drawings of the vine before and after (no shapes while open)."""
 
     settled: bool
     ask_next: str
@@ -91,6 +107,29 @@ def waiting(part: str, stage: str, facts: Facts, asked: list[str], headline: Say
         uses=[],
         needs=needs,
         ask_next=first_of(needs),
+        rests_on=rests_on,
+        status=status_of(facts, rests_on),
+        headline=headline,
+        numbers=[],
+        lines=[],
+        notes=[],
+        sources=[],
+        cautions=[],
+    )
+
+
+def not_asked(part: str, stage: str, facts: Facts, rests_on: list[str], headline: Say) -> Part:
+    """A part that an earlier answer makes needless: nothing is open in it."""
+    return Part(
+        id=part,
+        stage=stage,
+        ready=True,
+        settled=True,
+        choice="",
+        possible=[],
+        uses=[],
+        needs=[],
+        ask_next="",
         rests_on=rests_on,
         status=status_of(facts, rests_on),
         headline=headline,
@@ -139,6 +178,22 @@ def choice_of(parts: list[Part], part: str) -> str:
 def is_settled(parts: list[Part], part: str) -> bool:
     """True when an earlier part is there and settled."""
     return any(one.id == part and one.settled for one in parts)
+
+
+def headline_of_part(parts: list[Part], part: str) -> Say:
+    """The headline of an earlier part. Raises ValueError when it is not there."""
+    for one in parts:
+        if one.id == part:
+            return one.headline
+    raise ValueError("no such part")
+
+
+def notes_of_part(parts: list[Part], part: str) -> list[Say]:
+    """The notes of an earlier part."""
+    for one in parts:
+        if one.id == part:
+            return one.notes
+    return []
 
 
 def rests_of(parts: list[Part], part: str) -> list[str]:

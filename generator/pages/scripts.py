@@ -11,7 +11,7 @@ from typing import Any, get_type_hints
 from generator.answers import encode
 from generator.answers.behind import behind
 from generator.answers.catalogue import WORK
-from generator.answers.plans import plan_tables
+from generator.answers.plans import plan_tables, walk
 from generator.answers.records import plain
 from generator.answers.tables import feeding_order
 from generator.calculators.plan_system import DECISION
@@ -182,6 +182,7 @@ def plan_script(rulebook: Rulebook) -> str:
         ),
         "tables": bare(tables),
         "main": DECISION,
+        "walk": walk(rulebook),
         "candidates": encode.encode_candidates(rulebook, DECISION),
         "values": encode.encode_values(rulebook, PLAN),
         "behind": behind(rulebook, PLAN),

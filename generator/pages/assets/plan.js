@@ -126,7 +126,7 @@ Guide.page.plan = function () {
   });
 
   page.open((all, fragment, headline, rest) => {
-    const plan = Guide.block_plan.block_plan(all.facts, data.values, data.tables);
+    const plan = Guide.block_plan.block_plan(all.facts, data.values, data.tables, data.walk);
     const found = picked(plan.parts);
     const later = el("details", { hidden: "" }, []);
     headline.textContent = show.word(plan.headline);

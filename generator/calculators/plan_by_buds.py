@@ -1,0 +1,103 @@
+"""The fruit's view of the node number where buds were cut open: which layout of bearers carries the crop wanted."""
+
+from dataclasses import dataclass
+
+from generator.calculators.bearers import buds_of
+from generator.calculators.canopy_space import CanopySpaceResult
+from generator.calculators.facts import Facts, maybe, number
+from generator.calculators.plan_bearers import Borne, borne_on, counts_by_buds, layouts_of, lost_at_base, most_of, nearest, nodes_known, steps_of
+from generator.calculators.plan_counts import cut_open, limits_of
+from generator.calculators.plan_records import BlockPlanValues, Fruit, Named, Part
+from generator.calculators.plan_room import room_view
+from generator.calculators.plan_vine import can_be_laid, vine_of
+from generator.calculators.say import Say
+from generator.calculators.units import G_PER_KG, KG_PER_T, PER_CENT
+from generator.calculators.yield_chain import Counts, amount, cvs_of
+from generator.calculators.yield_spread import spread_of
+
+
+@dataclass(frozen=True)
+class Wish:
+    """What one vine shall bear from its nodes: kg wanted in all, and the bunches left for the nodes to bear."""
+
+    kg: float
+    bunches: float
+
+
+def reckons_by_buds(facts: Facts, target: str) -> bool:
+    """True when the chain goes bearer by bearer: buds were cut open, and there is a layout for the target."""
+    return cut_open(facts) and can_be_laid(facts, target)
+
+
+def longest_of(facts: Facts, values: BlockPlanValues, target: str) -> int:
+    """The most nodes on one bearer: where buds were cut open as many as were dissected, else what the values allow."""
+    if reckons_by_buds(facts, target):
+        return nodes_known(buds_of(facts))
+    return int(max(values.nodes_per_cane_most, values.nodes_per_long_spur_most, values.nodes_per_spur_most, amount(maybe(facts, "nodes_per_cane_wanted"))))
+
+
+def choices_by_buds(facts: Facts, values: BlockPlanValues, target: str) -> list[Borne]:
+    """What each node number bears on its own layout. reckons_by_buds must be true."""
+    return layouts_of(facts, values, target, buds_of(facts))
+
+
+def counts_at(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str, nodes: int) -> Counts:
+    """The chain's links of the layout of so many nodes."""
+    buds = buds_of(facts)
+    borne = borne_on(vine_of(facts, values, target, nodes, nodes_known(buds)), buds, lost_at_base(facts, values))
+    return counts_by_buds(facts, values, earlier, borne)
+
+
+def room_of(facts: Facts, target: str, borne: Borne) -> CanopySpaceResult:
+    """The room for nodes that burst as these bearers do; some of theirs must burst."""
+    return room_view(facts, target, min(PER_CENT, borne.burst_nodes * PER_CENT / float(borne.nodes)), borne.shoots / borne.burst_nodes)
+
+
+def wish_of(facts: Facts, counts: Counts, factor: float) -> Wish:
+    """The wish of one vine, times a factor: the crop, and what of it the other shoots leave to the nodes."""
+    kg = factor * number(facts, "target_yield_t_ha") * KG_PER_T / counts.bearing_vines_per_ha
+    weight = counts.bunch_weight_g
+    if counts.noncount_bunch_weight_g.ok:
+        weight = counts.noncount_bunch_weight_g.number
+    others = amount(counts.noncount_shoots_kept) * amount(counts.bunches_per_noncount_shoot) * weight / G_PER_KG
+    return Wish(kg, max(0.0, (kg - others) * G_PER_KG / counts.bunch_weight_g))
+
+
+def fruit_by_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str, choices: list[Borne]) -> Fruit:
+    """The nodes that the crop wanted asks for, and between which they lie when the crop swings."""
+    fixed = steps_of(facts, values, target, nodes_known(buds_of(facts))).fixed
+    counts = counts_by_buds(facts, values, earlier, choices[0])
+    spread = spread_of(cvs_of(counts), limits_of(values))
+    wish = wish_of(facts, counts, 1.0)
+    chosen = nearest(choices, wish.bunches, fixed)
+    low = nearest(choices, wish_of(facts, counts, 1.0 / spread.both).bunches, fixed)
+    high = nearest(choices, wish_of(facts, counts, spread.both).bunches, fixed)
+    lost = lost_at_base(facts, values)
+    notes = [Say("plan.by_buds", [float(nodes_known(buds_of(facts)))], [])]
+    if lost > 0:
+        notes.append(Say("plan.dries_beyond_cut", [float(lost)], []))
+    if chosen.bunches < wish.bunches and chosen.nodes == most_of(choices).nodes:
+        notes.append(Say("plan.buds_fall_short", [chosen.bunches, wish.bunches], []))
+    return Fruit(
+        nodes=chosen.nodes,
+        exact=float(chosen.nodes),
+        low=float(low.nodes),
+        high=float(high.nodes),
+        uses=[],
+        headline=Say("nodes_for_yield.headline", [float(chosen.nodes), number(facts, "target_yield_t_ha")], []),
+        numbers=[Named("bunches_wanted", wish.bunches), Named("bunches_borne", chosen.bunches)],
+        lines=working_by_buds(counts, wish, chosen),
+        notes=notes + [Say("nodes_for_yield.no_ceiling", [], [])],
+    )
+
+
+def working_by_buds(counts: Counts, wish: Wish, chosen: Borne) -> list[Say]:
+    """From the crop wanted to bunches, and from the bearers to bunches."""
+    lines = [Say("plan.wish_in_bunches", [wish.kg, counts.bunch_weight_g, wish.bunches], [])]
+    if chosen.cane_nodes > 0:
+        lines.append(Say("plan.canes_bear", [float(chosen.cane_nodes), chosen.on_canes, chosen.on_canes / float(chosen.cane_nodes)], []))
+    spurs = chosen.nodes - chosen.cane_nodes
+    if spurs > 0:
+        on_spurs = chosen.bunches - chosen.on_canes
+        lines.append(Say("plan.spurs_bear", [float(spurs), on_spurs, on_spurs / float(spurs)], []))
+    return lines + [Say("plan.bearers_bear", [float(chosen.nodes), chosen.bunches], [])]
