@@ -9,7 +9,7 @@ from generator.answers.given import BadInput, Given, given
 from generator.answers.link import link
 from generator.answers.shared import cautions, rests, sources, stamp, value_used
 from generator.calculators.answer import STATUS_NAMES, rest
-from generator.calculators.facts import ASSUMED, Maybe, maybe, number, weakest
+from generator.calculators.facts import ASSUMED, Facts, Maybe, maybe, number, weakest
 from generator.calculators.wording import worded
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm
@@ -26,7 +26,7 @@ def calculate(rulebook: Rulebook, name: str, inputs: dict[str, Any]) -> dict:
 
 def run(rulebook: Rulebook, form: CalculatorForm, facts: Given) -> Any:
     """The calculator's own Result. facts hold every required input. Raises BadInput when the calculator refuses the numbers."""
-    inputs = _record(calculator_class(form.id, "Inputs"), facts)
+    inputs = _record(calculator_class(form.id, "Inputs"), form, facts)
     values = calculator_class(form.id, "Values")(*(float(rulebook.values[value].number) for value in value_ids(form.id)))
     try:
         return getattr(calculator_module(form.id), form.id)(inputs, values)
@@ -41,14 +41,17 @@ def outputs(form: CalculatorForm, result: Any) -> dict[str, Any]:
     return {name: x.number if isinstance(x, Maybe) else x for name, x in there.items()}
 
 
-def _record(kind: Any, facts: Given) -> Any:
-    """The calculator's Inputs, each field of the type it declares."""
+def _record(kind: Any, form: CalculatorForm, facts: Given) -> Any:
+    """The calculator's Inputs, each field of the type it declares; a list holds the facts that are asked by node under its name."""
     hints = get_type_hints(kind)
-    values = {}
-    for field in fields(kind):
-        wanted = hints[field.name]
-        values[field.name] = maybe(facts.facts, field.name) if wanted is Maybe else wanted(number(facts.facts, field.name))
-    return kind(**values)
+    return kind(**{field.name: _input(hints[field.name], field.name, form, facts.facts) for field in fields(kind)})
+
+
+def _input(wanted: Any, name: str, form: CalculatorForm, facts: Facts) -> Any:
+    """One field of a calculator's Inputs."""
+    if wanted == list[Maybe]:
+        return [maybe(facts, one.fact) for one in form.inputs if one.series == name]
+    return maybe(facts, name) if wanted is Maybe else wanted(number(facts, name))
 
 
 def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any) -> dict:

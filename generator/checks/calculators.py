@@ -3,7 +3,7 @@
 A form in rules/calculators/ lists inputs, values and outputs for the page; the module of the same name in
 generator/calculators/ has the records `<Name>Inputs`, `<Name>Values` and `<Name>Result`. An input may be left out in
 both or in neither (`optional: true` there, `Maybe` here); a number is a float, a whole number or a choice an int, yes
-or no a bool. In the example, the code takes the area as one that may be left out.
+or no a bool; a fact that is asked by node is listed once and is a `list[Maybe]`, node 1 first. In the example, the code takes the area as one that may be left out.
 
 Wrong:
 
@@ -42,7 +42,7 @@ from generator.checks.calculator_code import code_faults
 from generator.checks.shape import Check, at, listed
 from generator.problems import Problem
 from generator.reading.rulebook import Rulebook
-from generator.reading.tables import CalculatorForm
+from generator.reading.tables import CalculatorForm, Input
 
 TYPES = {"number": float, "date": float, "whole": int, "choice": int, "yes_no": bool}
 
@@ -57,7 +57,7 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
         inputs = get_type_hints(calculator_class(form.id, "Inputs"))
         values = value_ids(form.id)
         results = [field.name for field in fields(calculator_class(form.id, "Result"))]
-        yield from _differences(form, "input", [one.fact for one in form.inputs], list(inputs))
+        yield from _differences(form, "input", list(_fields(form)), list(inputs))
         yield from _differences(form, "value", list(form.values), values)
         yield from _differences(form, "output", [output.id for output in form.outputs], results, all_of_code=False)
         yield from _types(rulebook, form, inputs)
@@ -85,28 +85,36 @@ def _differences(
 
 def _types(rulebook: Rulebook, form: CalculatorForm, inputs: dict[str, Any]) -> Iterator[Problem]:
     """Inputs whose type in the code does not fit the fact."""
-    for one in form.inputs:
-        fact, has = rulebook.facts.get(one.fact), inputs.get(one.fact)
+    for name, one in _fields(form).items():
+        fact, has = rulebook.facts.get(one.fact), inputs.get(name)
         if fact is None or has is None:
             continue
-        wanted = Maybe if one.optional else TYPES.get(fact.kind)
-        if has is not wanted:
-            sentence = f"The input `{one.fact}` is {'optional' if one.optional else fact.kind} in the form and {type_words(has)} in the code."
-            yield at(form, sentence, _mend(one.fact, has, wanted))
+        wanted = list[Maybe] if one.series else Maybe if one.optional else TYPES.get(fact.kind)
+        if has != wanted:
+            in_form = "asked by node" if one.series else "optional" if one.optional else fact.kind
+            yield at(form, f"The input `{name}` is {in_form} in the form and {type_words(has)} in the code.", _mend(name, has, wanted))
+
+
+def _fields(form: CalculatorForm) -> dict[str, Input]:
+    """The inputs as the form lists them, by name: those of a fact that is asked by node once, under its name."""
+    found: dict[str, Input] = {}
+    for one in form.inputs:
+        found.setdefault(one.series or one.fact, one)
+    return found
 
 
 def type_words(has: Any) -> str:
     """A type as the code writes it; `float | None` is no class and has no name of its own."""
-    return has.__name__ if isinstance(has, type) else str(has)
+    return "list[Maybe]" if has == list[Maybe] else has.__name__ if isinstance(has, type) else str(has)
 
 
-def _mend(fact: str, has: Any, wanted: type | None) -> str:
+def _mend(fact: str, has: Any, wanted: Any) -> str:
     """The next step for an input whose type does not fit."""
     if wanted is None:
         return "No calculator takes a text."
-    if has is Maybe:
-        return f"Write `{{fact: {fact}, optional: true}}`, or make it {wanted.__name__} in the code."
-    return f"It should be {wanted.__name__} in the code."
+    if has is Maybe and wanted != list[Maybe]:
+        return f"Write `{{fact: {fact}, optional: true}}`, or make it {type_words(wanted)} in the code."
+    return f"It should be {type_words(wanted)} in the code."
 
 
 CHECK = Check("calculators", "The form of a calculator and its code ask and give the same.", check)

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from generator.reading.by_node import once
 from generator.reading.items import Cite, Evidence, Source
 from generator.reading.rulebook import Rulebook
 
@@ -99,12 +100,13 @@ def uses_of_source(rulebook: Rulebook, source: str) -> list[Use]:
 
 
 def uses_of_fact(rulebook: Rulebook, fact: str) -> list[Use]:
-    """The decisions and calculators that ask a fact."""
-    tables = [Use("decision", t.id, t.title) for t in rulebook.decisions.values() if fact in t.facts]
+    """The decisions and calculators that ask a fact, or a fact by node."""
+    named = {fact, *(one.id for one in rulebook.facts.values() if one.series == fact)}
+    tables = [Use("decision", t.id, t.title) for t in rulebook.decisions.values() if named & set(t.facts)]
     forms = [
         Use("calculator", form.id, form.title)
         for form in rulebook.calculators.values()
-        if fact in {needed.fact for needed in form.inputs}
+        if named & {needed.fact for needed in form.inputs}
     ]
     return tables + forms
 
@@ -112,7 +114,7 @@ def uses_of_fact(rulebook: Rulebook, fact: str) -> list[Use]:
 def uses_of_value(rulebook: Rulebook, value: str) -> list[Use]:
     """The calculators that reckon with a value and the facts that have it as their default."""
     forms = [Use("calculator", f.id, f.title) for f in rulebook.calculators.values() if value in f.values]
-    return forms + [Use("fact", f.id, f.label) for f in rulebook.facts.values() if f.default_value == value]
+    return forms + [Use("fact", f.id, f.label) for f in once(rulebook).values() if f.default_value == value]
 
 
 def uses_of_term(rulebook: Rulebook, term: str) -> list[Use]:

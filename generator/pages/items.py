@@ -6,6 +6,7 @@ from generator.pages.decisions import replaced_note
 from generator.pages.jinja import render
 from generator.pages.paths import Links, page_path
 from generator.pages.pictures import stage_pictures
+from generator.reading.by_node import once
 from generator.reading.items import Evidence, Fact, Source, Term, Value
 from generator.reading.rulebook import Rulebook, Stage
 
@@ -14,7 +15,7 @@ def item_pages(rulebook: Rulebook) -> dict[str, str]:
     """The page of every stage, fact, value, source and term."""
     kinds = {
         "stage": (rulebook.stages, stage_page),
-        "fact": (rulebook.facts, fact_page),
+        "fact": (once(rulebook), fact_page),
         "value": (rulebook.values, value_page),
         "source": (rulebook.sources, source_page),
         "term": (rulebook.terms, term_page),
@@ -37,7 +38,7 @@ def stage_page(rulebook: Rulebook, stage: Stage, links: Links) -> str:
         pictures=stage_pictures(rulebook, stage),
         decisions=[table for table in rulebook.decisions.values() if table.stage == stage.id],
         calculators=[form for form in rulebook.calculators.values() if form.stage == stage.id],
-        facts=[fact for fact in rulebook.facts.values() if fact.stage == stage.id],
+        facts=[fact for fact in once(rulebook).values() if fact.stage == stage.id],
         next=min(later, key=lambda other: other.number) if later else None,
     )
 

@@ -6,6 +6,7 @@ from generator.pages import wording
 from generator.pages.cites import Cited, uses_of_source
 from generator.pages.jinja import render
 from generator.pages.paths import Links
+from generator.reading.by_node import once
 from generator.reading.items import STANDINGS, Figure, Value
 from generator.reading.rulebook import Rulebook
 
@@ -72,7 +73,7 @@ def facts_list(rulebook: Rulebook) -> str:
     """Every fact by stage."""
     groups = []
     for stage in rulebook.stages.values():
-        facts = [fact for fact in rulebook.facts.values() if fact.stage == stage.id]
+        facts = [fact for fact in once(rulebook).values() if fact.stage == stage.id]
         rows = [
             Row("fact", f.id, f.label, (wording.allowed(f, rulebook.units.get(f.unit)), wording.LASTS[f.lifetime], f.code))
             for f in facts

@@ -10,7 +10,10 @@ from generator.reading.tables import CalculatorForm, Decision
 
 @dataclass(frozen=True)
 class Question:
-    """What a form says of a fact beside its spec: wording, how to find it out, the standing of its default, notes on choices."""
+    """What a form says of a fact beside its spec: wording, how to find it out, the standing of its default, notes on choices.
+
+    Questions of one series follow each other: one question asked by node, node 1 first. The first has the words for all of them;
+    the others have their label alone. series is "" and node 0 for all other questions."""
 
     id: str
     ask: str
@@ -18,6 +21,8 @@ class Question:
     standing: str
     notes: list[str]
     optional: bool
+    series: str = ""
+    node: int = 0
 
 
 @dataclass(frozen=True)
@@ -33,7 +38,10 @@ def question(rulebook: Rulebook, fact: Fact, optional: bool = False, brief: bool
     default = fact.assumed or rulebook.values.get(fact.default_value)
     standing = STANDING[default.standing if fact.assumed else default.followed.standing] if default else ""
     notes = [choice.note for choice in fact.choices] if any(choice.note for choice in fact.choices) else []
-    return Question(fact.id, fact.ask, "" if brief else fact.observe, standing, notes, optional)
+    if fact.node > 1:
+        return Question(fact.id, fact.label, "", standing, notes, optional, fact.series, fact.node)
+    words = rulebook.by_node.get(fact.series, fact)
+    return Question(fact.id, words.ask, "" if brief else words.observe, standing, notes, optional, fact.series, fact.node)
 
 
 def feeding(rulebook: Rulebook, table: Decision) -> list[Decision]:

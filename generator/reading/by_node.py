@@ -14,7 +14,7 @@ from generator.reading.build_items import BadItem, fact
 from generator.reading.documents import Document
 from generator.reading.items import Choice, Fact
 from generator.reading.near import suggestion
-from generator.reading.rulebook import Stage
+from generator.reading.rulebook import Rulebook, Stage
 from generator.reading.tables import CalculatorForm, Input
 
 FIELD = "by_node"
@@ -67,6 +67,11 @@ def stage_of(stage: Stage, facts: dict[str, Fact]) -> Stage:
 def form_of(form: CalculatorForm, facts: dict[str, Fact]) -> CalculatorForm:
     """The form with an input for each node; of an input that may not be left out, node 1 is needed."""
     return replace(form, inputs=tuple(one for given in form.inputs for one in _inputs(given, facts)))
+
+
+def once(rulebook: Rulebook) -> dict[str, Fact]:
+    """The facts as lists and pages show them: what is asked by node once, in the place of its first node."""
+    return {fact.series or fact.id: rulebook.by_node.get(fact.series, fact) for fact in rulebook.facts.values()}
 
 
 def _inputs(given: Input, facts: dict[str, Fact]) -> list[Input]:

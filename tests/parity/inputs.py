@@ -47,10 +47,23 @@ def of_value(rng: random.Random, value: Value, edge: bool) -> float:
     return a_number(rng, value.low, value.high, (value.high - value.low) / 100 or 1.0, edge)
 
 
-def of_input(rng: random.Random, function: Any, fact: Fact | None, wanted: Any, edge: bool) -> Any:
+def of_series(rng: random.Random, facts: list[Fact], edge: bool) -> list[Maybe]:
+    """A fact that is asked by node: known from node 1 up to some node, now and then with a gap."""
+    last = rng.randint(0, len(facts))
+    whole = rng.random() < 0.8
+    return [
+        Maybe(True, float(of_fact(rng, fact, float, edge))) if fact.node <= last and (whole or rng.random() < 0.9) else Maybe(False, 0.0)
+        for fact in facts
+    ]
+
+
+def of_input(rng: random.Random, function: Any, rulebook: Rulebook, name: str, wanted: Any, edge: bool) -> Any:
     """A value of a fact; of what is no fact by its type alone, a text mostly one that the calculator's module names."""
-    if fact:
-        return of_fact(rng, fact, wanted, edge)
+    series = [fact for fact in rulebook.facts.values() if fact.series == name]
+    if series:
+        return of_series(rng, series, edge)
+    if name in rulebook.facts:
+        return of_fact(rng, rulebook.facts[name], wanted, edge)
     named = [text for name, text in function.__globals__.items() if name.isupper() and isinstance(text, str)]
     if wanted is str and named and rng.random() < 0.95:
         return rng.choice(named)
@@ -60,6 +73,6 @@ def of_input(rng: random.Random, function: Any, fact: Fact | None, wanted: Any, 
 def a_case(rng: random.Random, function: Any, rulebook: Rulebook, edge: bool) -> list:
     """The arguments of a calculator: its inputs and its values."""
     (inputs, values), _ = signature(function)
-    asked = {name: of_input(rng, function, rulebook.facts.get(name), wanted, edge) for name, wanted in fields(inputs).items()}
+    asked = {name: of_input(rng, function, rulebook, name, wanted, edge) for name, wanted in fields(inputs).items()}
     used = {name: of_value(rng, rulebook.values[name], edge) for name in fields(values)}
     return [inputs(**asked), values(**used)]

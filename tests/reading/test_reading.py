@@ -86,7 +86,7 @@ def test_a_bad_item_is_left_out_and_the_rest_is_there(edit: Edit, rules: Path) -
     book, problems = read_rulebook(rules)
     assert len(problems) == 1
     assert book.values == {}
-    assert len(book.facts) == 12
+    assert len(book.facts) == 24
 
 
 @pytest.mark.parametrize(("old", "new"), [("kind: choice", "kind: chioce"), ("label: Cool}", "label: Cool")])

@@ -23,7 +23,7 @@ Guide.page.ask = (function () {
       : null;
     return el("p", { "class": "hint", id: spec.id + "-hint" }, [
       question.observe + range(spec) + " ", assumed, question.optional ? " This one may be left out. " : " ",
-      el("a", { href: data.root + "f/" + spec.id + ".html" }, [question.observe ? "More on this" : "How to find this out"])
+      el("a", { href: data.root + "f/" + (question.series || spec.id) + ".html" }, [question.observe ? "More on this" : "How to find this out"])
     ]);
   }
 

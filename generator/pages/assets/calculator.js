@@ -5,7 +5,12 @@ Guide.page.calculator = function () {
   const data = page.data;
   const show = page.show;
 
+  const questions = [].concat.apply([], data.groups.map((group) => group.questions));
+
   function input(field, facts) {
+    if (field.type === "list") {
+      return questions.filter((one) => one.series === field.id).map((one) => Guide.facts.maybe(facts, one.id));
+    }
     if (field.type === "Maybe") { return Guide.facts.maybe(facts, field.id); }
     const number = Guide.facts.number(facts, field.id);
     return field.type === "bool" ? number === 1 : number;
