@@ -158,11 +158,12 @@ def step(table: Table, one: Decided) -> Say:
 
 def _is_known(table: Table, row: Row, decided: list[Decided]) -> bool:
     """True when every fact that the row asks is known, or settled by its own table: then a row that may count does."""
+    unknown = decided_of(decided, table.id).open
     for cell in row.cells:
         column = table.columns[cell.column]
         if column.derived and not decided_of(decided, column.fact).settled:
             return False
-        if not column.derived and column.fact in decided_of(decided, table.id).open:
+        if not column.derived and column.fact in unknown:
             return False
     return True
 

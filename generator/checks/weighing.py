@@ -58,9 +58,10 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
     """Problems of every table that collects."""
     for decision in rulebook.decisions.values():
         if decision.policy == "collect":
-            if not any(row.weight for row in decision.rows):
+            if any(row.weight for row in decision.rows):
+                yield from _sums(rulebook, decision)
+            else:
                 yield at(decision, "No row counts for either side: all weights are 0.", "Give what speaks for a side a weight.")
-            yield from _sums(rulebook, decision)
 
 
 def _sums(rulebook: Rulebook, decision: Decision) -> Iterator[Problem]:
