@@ -21,7 +21,7 @@ def spur_working(nodes: int, spurs: list[int], canes: list[int], positions: int)
     """How the nodes are shared out, and how many spurs there are of each length."""
     lines: list[Say] = []
     if len(canes) > 0:
-        lines.append(Say("vine_layout.canes_share", [float(nodes), float(len(canes)), float(canes[0])], []))
+        lines.append(Say("vine_layout.canes_share", [float(nodes), float(len(canes)), float(canes[0]), float(total(canes))], []))
     lines.append(Say("vine_layout.shared_out", [float(nodes - total(canes)), float(positions)], []))
     most = max(spurs) if len(spurs) > 0 else 0
     for k in range(most):
