@@ -126,14 +126,19 @@ def burst_of_cane(tally: Tally, nodes: int) -> list[float]:
     return found
 
 
-def bunches_at(buds: Buds, node: int, burst: float) -> float:
-    """Bunches from one node (1 is the lowest) whose living buds burst with this share: on primary and on other shoots.
+def grown(buds: Buds, node: int, burst: float) -> float:
+    """Bunches in spring for each primordium in the living primary of a node (1 is the lowest): on primary and on other shoots.
     Raises ValueError when the node is not known."""
     if node < 1 or node > len(buds.primordia):
         raise ValueError("the buds of this node are not known")
     primary = buds.primary[node - 1]
     others = (primary * buds.double + buds.secondary[node - 1]) * buds.share
-    return burst * (primary + others) * buds.primordia[node - 1] * buds.spring
+    return burst * (primary + others) * buds.spring
+
+
+def bunches_at(buds: Buds, node: int, burst: float) -> float:
+    """Bunches from one node (1 is the lowest) whose living buds burst with this share. Raises ValueError when it is not known."""
+    return grown(buds, node, burst) * buds.primordia[node - 1]
 
 
 def burst_at(buds: Buds, node: int, length: int, on_cane: bool) -> float:

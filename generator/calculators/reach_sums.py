@@ -1,0 +1,115 @@
+"""How far a bearer reaches for the crop wanted, and how sure that is for the number of canes that were cut open.
+
+reach = bunches of a node x nodes that fit / bunches wanted; nodes that fit = shoots that fit / shoots of a node of this bearer.
+The interval is that of sampling buds: n canes give one bud at each node, the primordia of a living primary spread by `sd`, and
+buds of one cane are alike by `likeness`, so var = sd2 / n (SUM k2 / P + likeness SUM k k') with k the bunches that one
+primordium becomes. It is plain and not on a log scale: the reach is a weighted sum of means of many buds, close to normal from
+twenty canes on, and a barren base (reach 0) has an interval too. sd is the same for all nodes, which is wide for barren ones.
+"""
+
+import math
+from dataclasses import dataclass
+
+from generator.calculators.bearers import Buds, bearer, burst_at, grown
+from generator.calculators.facts import Maybe
+
+SPUR: int = 2
+
+
+@dataclass(frozen=True)
+class Wish:
+    """What is wanted of one bearing vine: bunches, inside room for so many shoots; ok where the crop wish is known."""
+
+    ok: bool
+    bunches: float
+    shoots: float
+
+
+@dataclass(frozen=True)
+class Carried:
+    """A bearer of so many nodes: the bunches and count shoots it gives, and its reach where a crop is wanted."""
+
+    on_cane: bool
+    nodes: int
+    bunches: float
+    shoots: float
+    reach: Maybe
+
+
+@dataclass(frozen=True)
+class Sampling:
+    """How the buds were sampled: canes cut open, spread of primordia among buds of a node, likeness of buds of one cane (0 to 1), the
+    level's width in standard errors, and the most canes that anybody would cut."""
+
+    canes: float
+    sd: float
+    likeness: float
+    z: float
+    most: float
+
+
+@dataclass(frozen=True)
+class Interval:
+    """The interval of a reach; ok where there is one. more: whole canes still to cut until 1 lies outside (0 where it does already);
+    left out where no reasonable number would do."""
+
+    ok: bool
+    low: float
+    high: float
+    more: Maybe
+
+
+def fits(wish: Wish, shoots_per_node: float) -> float:
+    """Nodes of a bearer whose shoots fit; 0 where there is no room or nothing grows."""
+    if shoots_per_node <= 0.0:
+        return 0.0
+    return max(0.0, wish.shoots / shoots_per_node)
+
+
+def carried(buds: Buds, wish: Wish, nodes: int, on_cane: bool) -> Carried:
+    """What a spur or a cane of so many nodes carries. Raises ValueError when it is longer than the nodes that are known."""
+    one = bearer(buds, nodes, on_cane)
+    reach = Maybe(False, 0.0)
+    if wish.ok:
+        reach = Maybe(True, one.bunches / nodes * fits(wish, one.shoots / nodes) / wish.bunches)
+    return Carried(on_cane, nodes, one.bunches, one.shoots, reach)
+
+
+def best(canes: list[Carried]) -> Carried:
+    """The cane with the most bunches for the same room (of equals the shortest). Raises ValueError when there is none."""
+    found = canes[0]
+    for one in canes:
+        if one.bunches * found.shoots > found.bunches * one.shoots:
+            found = one
+    return found
+
+
+def no_interval() -> Interval:
+    """Nothing is known of how sure the reach is."""
+    return Interval(False, 0.0, 0.0, Maybe(False, 0.0))
+
+
+def interval_of(buds: Buds, wish: Wish, spur: Carried, sampling: Sampling) -> Interval:
+    """The interval of the two-node spur's reach. None where no crop is wanted or hardly a living primary was seen at one of the nodes."""
+    if not spur.reach.ok or sampling.canes * min(buds.primary[0], buds.primary[1]) < 1.0:
+        return no_interval()
+    lower = grown(buds, 1, burst_at(buds, 1, SPUR, False))
+    upper = grown(buds, 2, burst_at(buds, 2, SPUR, False))
+    apart = lower * lower / buds.primary[0] + upper * upper / buds.primary[1]
+    together = 2.0 * sampling.likeness * lower * upper
+    error = sampling.sd * math.sqrt((apart + together) / sampling.canes)
+    half = sampling.z * error / SPUR * fits(wish, spur.shoots / SPUR) / wish.bunches
+    low = max(0.0, spur.reach.number - half)
+    high = spur.reach.number + half
+    return Interval(True, low, high, more_canes(spur.reach.number, half, sampling))
+
+
+def more_canes(reach: float, half: float, sampling: Sampling) -> Maybe:
+    """Canes still to cut, rounded up, until 1 lies outside the interval, if its middle stays: n (half / gap)2 in all."""
+    if reach - half >= 1.0 or reach + half < 1.0:
+        return Maybe(True, 0.0)
+    gap = (reach - 1.0) * (reach - 1.0)
+    needed = sampling.canes * half * half
+    if gap <= 0.0 or needed > sampling.most * gap:
+        return Maybe(False, 0.0)
+    return Maybe(True, float(max(1, math.ceil(needed / gap - sampling.canes))))
