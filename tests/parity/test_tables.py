@@ -9,18 +9,25 @@ from generator.calculators.answer import answer
 from generator.calculators.changes import would_change
 from generator.calculators.engine import decide
 from generator.calculators.facts import COMPUTED, ENTERED, Facts
-from generator.calculators.tables import Decided, Table
+from generator.calculators.tables import COLLECT, Decided, Table
 from tests import made_tables as made
 from tests.parity.compare import compare, sample
 
 MOST_CELLS = 5_000
 
 
-def at_every_stretch(one: Table) -> list[list]:
-    """The arguments of `decide` at every combination of the table's points, what feeds it taken as settled."""
+def combinations(one: Table, rng: random.Random) -> list[tuple[float, ...]]:
+    """Every combination of the table's points; of a table that collects, whose rows add up each on its own, a part drawn by
+    chance where there are too many (all of them are read in Python, tests/engine/test_real_tables.py)."""
+    every = list(product(*(column.points for column in one.columns)))
+    return rng.sample(every, MOST_CELLS) if one.policy == COLLECT and len(every) > MOST_CELLS else every
+
+
+def at_stretches(one: Table, combinations: list[tuple[float, ...]]) -> list[list]:
+    """The arguments of `decide` at combinations of the table's points, what feeds it taken as settled."""
     names = [column.fact for column in one.columns if not column.derived]
     cases = []
-    for values in product(*(column.points for column in one.columns)):
+    for values in combinations:
         pairs = list(zip(one.columns, values))
         facts = Facts(names, [x for column, x in pairs if not column.derived], [ENTERED] * len(names))
         fed = [
@@ -32,10 +39,12 @@ def at_every_stretch(one: Table) -> list[list]:
     return cases
 
 
-def test_every_cell_of_the_guide_s_tables(rulebook, calculators_run, raised, expect_same, told):
-    """All combinations of all tables, none by chance: a table grown past the limit fails here and wants its limit thought over."""
+def test_every_cell_of_the_guide_s_tables(rulebook, calculators_run, raised, rng, expect_same, told):
+    """All combinations of all tables, but for those that weigh many facts: a table of rows in order that has grown past the
+    limit fails here and wants its limit thought over."""
     for decision in rulebook.decisions.values():
-        cases = at_every_stretch(table(rulebook, decision))
+        made_table = table(rulebook, decision)
+        cases = at_stretches(made_table, combinations(made_table, rng))
         assert len(cases) <= MOST_CELLS, f"{decision.id} has {len(cases)} cells, more than are read here"
         calls = sample(decide, cases, raised)
         expect_same([compare(calls, run) for run in calculators_run.values()])
@@ -59,6 +68,16 @@ def test_answers_of_random_chains(calculators_run, raised, rng, amount, expect_s
         chain = made.random_chain(rng)
         book, facts = chain.book, made.random_facts(rng, chain.book, 0.7)
         cases.append((tables_for(book, chain.top), fact_specs(book), candidates_for(book, chain.top), facts, chain.top))
+    compare_answers(cases, calculators_run, raised, expect_same)
+
+
+def test_answers_where_many_facts_are_weighed(calculators_run, raised, rng, amount, expect_same):
+    """Tables of nine facts that are weighed, from nothing known to nearly all."""
+    cases = []
+    for _ in range(amount(60, 600)):
+        book = made.rulebook(made.small_facts(9), {"weighing": made.weighing(rng, 9)})
+        facts = made.random_facts(rng, book, rng.choice((0.0, 0.3, 0.9)))
+        cases.append((tables_for(book, "weighing"), fact_specs(book), candidates_for(book, "weighing"), facts, "weighing"))
     compare_answers(cases, calculators_run, raised, expect_same)
 
 
