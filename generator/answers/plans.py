@@ -5,15 +5,21 @@ from typing import Any
 from generator.answers.behind import behind, picked
 from generator.answers.catalogue import catalogue
 from generator.answers.decisions import shown_change
+from generator.answers.ends import ends
 from generator.answers.encode import calculator_class, calculator_module, value_ids
-from generator.answers.given import Given, given
+from generator.answers.given import given
 from generator.answers.link import link
 from generator.answers.records import plain
 from generator.answers.shared import shown, stamp, with_texts
 from generator.answers.tables import candidates_for, tables_for
 from generator.calculators import tables as engine
-from generator.calculators.changes import would_change
+from generator.calculators.changes import Change, would_change
+from generator.calculators.facts import Facts
+from generator.calculators.plan_fruit import with_fruit
+from generator.calculators.plan_influence import influences
 from generator.calculators.plan_system import DECISION
+from generator.calculators.specs import FactSpec
+from generator.calculators.wording import worded
 from generator.reading.rulebook import Rulebook
 
 PLAN = "block_plan"
@@ -24,40 +30,36 @@ def plan(rulebook: Rulebook, block: dict[str, Any]) -> dict:
     """The plan of a block, given as facts by id in authors' values. Raises BadInput.
 
     {name, rules, edition: {id, name, by}, link (to the page that shows it), texts: {fact: text}, facts: {fact: {status, value as an
-    author writes it}}, plan: block_plan.Plan, would_change: what would give another system, as a decision says it, values, sources and
+    author writes it}}, plan: block_plan.Plan, would_change: what would give another system, as a decision
+    says it, assumed: the assumed facts, the most influential first, values, sources and
     cautions: see behind.py}; a fact that was not asked is not there, one that is unknown has no value; every Say in the plan has its
     sentence beside it as `text`.
     """
     facts = given(rulebook, list(rulebook.facts), block)
     values = calculator_class(PLAN, "Values")(*(float(rulebook.values[value].number) for value in value_ids(PLAN)))
-    found = calculator_module(PLAN).block_plan(facts.facts, values, plan_tables(rulebook), walk(rulebook))
+    found = calculator_module(PLAN).block_plan(facts.facts, values, plan_tables(rulebook))
+    told = with_fruit(facts.facts, values, found.parts[:1])
+    changes = _changes(rulebook, facts.specs, told)
+    assumed = influences(found, facts.specs, facts.facts, values, plan_tables(rulebook), ends(rulebook), changes)
+    words = catalogue(rulebook)
     data = {
         "name": PLAN,
         **stamp(rulebook),
         "link": link(rulebook, PAGE, facts),
         "texts": facts.texts,
-        "facts": shown(facts.specs, facts.facts),
+        "facts": shown(facts.specs, told),
         "plan": plain(found),
-        "would_change": _changes(rulebook, facts),
+        "would_change": [shown_change(words, facts.specs, change) for change in changes],
+        "assumed": [{"fact": one.fact, "flips": one.flips, "moves_pct": one.moves_pct, "text": worded(words, one.says, "si")} for one in assumed],
         **picked(behind(rulebook, PLAN), found.parts),
     }
-    return with_texts(catalogue(rulebook), data)
+    return with_texts(words, data)
 
 
-def _changes(rulebook: Rulebook, facts: Given) -> list[dict]:
+def _changes(rulebook: Rulebook, specs: list[FactSpec], facts: Facts) -> list[Change]:
     """What would give another answer on the system: each fact it rests on changed alone; none while it is open."""
     candidates = candidates_for(rulebook, DECISION)
-    found = would_change(tables_for(rulebook, DECISION), facts.specs, facts.facts, candidates, DECISION)
-    return [shown_change(catalogue(rulebook), facts.specs, change) for change in found]
-
-
-def walk(rulebook: Rulebook) -> list[str]:
-    """The facts in the order of a walk through the block: as the stages ask them, one by one where a stage asks by node."""
-    stages = sorted(rulebook.stages.values(), key=lambda stage: stage.number)
-    by_series: dict[str, list[str]] = {}
-    for fact in rulebook.facts.values():
-        by_series.setdefault(fact.series, []).append(fact.id)
-    return [fact for stage in stages for name in stage.asks for fact in by_series.get(name, [name])]
+    return would_change(tables_for(rulebook, DECISION), specs, facts, candidates, DECISION)
 
 
 def plan_tables(rulebook: Rulebook) -> list[engine.Table]:

@@ -4,52 +4,49 @@ A part says what it can and leaves the rest open; one question at a time is aske
 the block. There is no wiring language: this is the whole of it.
 """
 
-from generator.calculators.facts import NOT_ASKED, Facts, place
+from generator.calculators.facts import NOT_ASKED, Facts
 from generator.calculators.plan_assess import assess
 from generator.calculators.plan_forecast import forecast
+from generator.calculators.plan_fruit import find_fruit, with_fruit
 from generator.calculators.plan_layout import drawing_of, lay_out
 from generator.calculators.plan_nodes import node_number
-from generator.calculators.plan_records import BlockPlanValues, Part, Plan, assumed_of, found, headline_of_part, weakest_of
+from generator.calculators.plan_records import BlockPlanValues, Part, Plan, assumed_of, found, part_named, weakest_of
 from generator.calculators.plan_system import FORMING, NONE, SYSTEM, choose_system, target_of
 from generator.calculators.say import Say
 from generator.calculators.tables import Table
 
 
-def block_plan(facts: Facts, values: BlockPlanValues, tables: list[Table], walk: list[str]) -> Plan:
-    """The plan. facts hold every fact that is a number, defaults filled in; tables hold every decision, feeding ones first; walk is
-    the order in which facts are asked. Raises ValueError when a fact or the decision `pruning_system` is missing from them."""
+def block_plan(facts: Facts, values: BlockPlanValues, tables: list[Table]) -> Plan:
+    """The plan. facts hold every fact that is a number, in the order of a walk through the block, defaults filled in; tables hold every
+    decision, feeding ones first. Raises ValueError when a fact or the decision `pruning_system` is missing from them."""
     parts: list[Part] = [assess(facts, values, [])]
-    parts.append(choose_system(facts, values, parts, tables))
-    parts.append(node_number(facts, values, parts))
-    parts.append(forecast(facts, values, parts))
-    parts.append(lay_out(facts, values, parts))
+    told = with_fruit(facts, values, parts)
+    parts.append(find_fruit(told, values, parts))
+    parts.append(choose_system(told, values, parts, tables))
+    parts.append(node_number(told, values, parts))
+    parts.append(forecast(told, values, parts))
+    parts.append(lay_out(told, values, parts))
     return Plan(
         settled=all(part.settled for part in parts),
-        ask_next=next_question(parts, facts, walk),
+        ask_next=next_question(parts, told),
         status=weakest_of(parts),
         headline=headline_of(parts),
         parts=parts,
-        assumed=assumed_of(parts, facts),
-        drawing=drawing_of(facts, values, parts),
+        assumed=assumed_of(parts, told),
+        drawing=drawing_of(told, values, parts),
     )
 
 
-def next_question(parts: list[Part], facts: Facts, walk: list[str]) -> str:
-    """The first fact of the walk that a part needs and nobody was asked yet; then the first that was asked and is not known; then one
-    that the walk does not pass."""
+def next_question(parts: list[Part], facts: Facts) -> str:
+    """The first fact of the walk that a part needs and nobody was asked yet, else the first that was asked and is not known."""
     asked_in_vain = ""
-    for fact in walk:
+    for index, fact in enumerate(facts.ids):
         if any(fact in part.needs for part in parts):
-            if facts.statuses[place(facts, fact)] == NOT_ASKED:
+            if facts.statuses[index] == NOT_ASKED:
                 return fact
             if asked_in_vain == "":
                 asked_in_vain = fact
-    if asked_in_vain != "":
-        return asked_in_vain
-    for part in parts:
-        if part.ask_next != "":
-            return part.ask_next
-    return ""
+    return asked_in_vain
 
 
 def headline_of(parts: list[Part]) -> Say:
@@ -59,5 +56,5 @@ def headline_of(parts: list[Part]) -> Say:
     if nodes.ok and crop.ok:
         return Say("plan.headline", [nodes.number, crop.number], [])
     if target_of(parts) in [FORMING, NONE]:
-        return headline_of_part(parts, SYSTEM)
+        return part_named(parts, SYSTEM).headline
     return Say("plan.headline_open", [], [])

@@ -158,11 +158,9 @@ def working_of(target_yield_t_ha: float, counts: Counts, links: Chain, kg_wanted
 
 def notes_of(counts: Counts, limits: Limits, kg_wanted: float, links: Chain, nodes: float, ends: Interval) -> list[Say]:
     """The range and what it covers, whether the counts hold at this number, and what this view leaves out."""
-    notes = [
-        Say("nodes_for_yield.range", [ends.low, ends.high, limits.interval_level_pct], []),
-        Say("nodes_for_yield.season_alone", [ends.season_low, ends.season_high], []),
-    ]
+    notes = [Say("nodes_for_yield.range", [ends.low, ends.high, limits.interval_level_pct], [])]
     if ends.sampling_low.ok:
+        notes.append(Say("nodes_for_yield.season_alone", [ends.season_low, ends.season_high], []))
         notes.append(Say("nodes_for_yield.counts_alone", [ends.sampling_low.number, ends.sampling_high.number], []))
     notes.append(covers_note(ends.sampling_low.ok, limits))
     notes.append(measured_note(nodes, counts.nodes_left, limits.extrapolation_limit_pct))

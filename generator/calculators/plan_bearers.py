@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from generator.calculators.bearers import Buds, bearer, bunches_at
 from generator.calculators.facts import Facts, Maybe, known, maybe, number
 from generator.calculators.layout_records import CANE, VineLayoutResult
-from generator.calculators.plan_counts import bearing_vines, sampling_cv_pct
+from generator.calculators.plan_counts import bearing_vines
 from generator.calculators.plan_records import BlockPlanValues, Part
 from generator.calculators.plan_vine import vine_of
 from generator.calculators.units import PER_CENT
@@ -151,9 +151,9 @@ def within_room(choices: list[Borne], chosen: Borne, low: int, high: int) -> Bor
     return chosen
 
 
-def counts_by_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], borne: Borne) -> Counts:
+def counts_by_buds(facts: Facts, earlier: list[Part], borne: Borne, sampling_cv_pct: Maybe) -> Counts:
     """The chain's links as these bearers give them: burst, shoots per burst node and bunches per shoot of their own nodes, by
-    dissection. The spread of the bunches is that of the canes cut open."""
+    dissection. sampling_cv_pct is the spread of the bunches for the canes cut open."""
     return Counts(
         bearing_vines_per_ha=bearing_vines(facts, earlier).number,
         budburst_pct=min(PER_CENT, borne.burst_nodes * PER_CENT / float(borne.nodes)),
@@ -163,9 +163,9 @@ def counts_by_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], b
         noncount_shoots_kept=maybe(facts, "noncount_shoots_kept"),
         bunches_per_noncount_shoot=maybe(facts, "bunches_per_noncount_shoot"),
         noncount_bunch_weight_g=maybe(facts, "noncount_bunch_weight_g"),
-        nodes_left=Maybe(False, 0.0),
+        nodes_left=maybe(facts, "nodes_left"),
         budburst_cv_pct=maybe(facts, "budburst_cv_pct"),
         shoots_per_burst_node_cv_pct=maybe(facts, "shoots_per_burst_node_cv_pct"),
-        bunches_per_shoot_cv_pct=sampling_cv_pct(facts, values),
+        bunches_per_shoot_cv_pct=sampling_cv_pct,
         bunch_weight_cv_pct=maybe(facts, "bunch_weight_cv_pct"),
     )

@@ -2,13 +2,14 @@
 
 from dataclasses import dataclass
 
-from generator.calculators.bearers import buds_of
+from generator.calculators.bearers import buds_of, has_buds
 from generator.calculators.canopy_space import CanopySpaceResult
-from generator.calculators.facts import Facts, maybe, number
+from generator.calculators.facts import Facts, Maybe, maybe, number
 from generator.calculators.plan_bearers import Borne, borne_on, counts_by_buds, layouts_of, lost_at_base, most_of, nearest, nodes_known, steps_of
-from generator.calculators.plan_counts import cut_open, limits_of
+from generator.calculators.plan_counts import limits_of
 from generator.calculators.plan_records import BlockPlanValues, Fruit, Named, Part
 from generator.calculators.plan_room import room_view
+from generator.calculators.plan_sampling import sampling_cv_pct
 from generator.calculators.plan_vine import can_be_laid, vine_of
 from generator.calculators.say import Say
 from generator.calculators.units import G_PER_KG, KG_PER_T, PER_CENT
@@ -26,7 +27,7 @@ class Wish:
 
 def reckons_by_buds(facts: Facts, target: str) -> bool:
     """True when the chain goes bearer by bearer: buds were cut open, and there is a layout for the target."""
-    return cut_open(facts) and can_be_laid(facts, target)
+    return has_buds(facts) and can_be_laid(facts, target)
 
 
 def longest_of(facts: Facts, values: BlockPlanValues, target: str) -> int:
@@ -44,8 +45,9 @@ def choices_by_buds(facts: Facts, values: BlockPlanValues, target: str) -> list[
 def counts_at(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str, nodes: int) -> Counts:
     """The chain's links of the layout of so many nodes."""
     buds = buds_of(facts)
-    borne = borne_on(vine_of(facts, values, target, nodes, nodes_known(buds)), buds, lost_at_base(facts, values))
-    return counts_by_buds(facts, values, earlier, borne)
+    layout = vine_of(facts, values, target, nodes, nodes_known(buds))
+    lost = lost_at_base(facts, values)
+    return counts_by_buds(facts, earlier, borne_on(layout, buds, lost), sampling_cv_pct(facts, values, buds, layout, lost))
 
 
 def room_of(facts: Facts, target: str, borne: Borne) -> CanopySpaceResult:
@@ -66,10 +68,10 @@ def wish_of(facts: Facts, counts: Counts, factor: float) -> Wish:
 def fruit_by_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str, choices: list[Borne]) -> Fruit:
     """The nodes that the crop wanted asks for, and between which they lie when the crop swings."""
     fixed = steps_of(facts, values, target, nodes_known(buds_of(facts))).fixed
-    counts = counts_by_buds(facts, values, earlier, choices[0])
-    spread = spread_of(cvs_of(counts), limits_of(values))
-    wish = wish_of(facts, counts, 1.0)
+    wish = wish_of(facts, counts_by_buds(facts, earlier, choices[0], Maybe(False, 0.0)), 1.0)
     chosen = nearest(choices, wish.bunches, fixed)
+    counts = counts_at(facts, values, earlier, target, chosen.nodes)
+    spread = spread_of(cvs_of(counts), limits_of(values))
     low = nearest(choices, wish_of(facts, counts, 1.0 / spread.both).bunches, fixed)
     high = nearest(choices, wish_of(facts, counts, spread.both).bunches, fixed)
     lost = lost_at_base(facts, values)
@@ -78,6 +80,8 @@ def fruit_by_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], ta
         notes.append(Say("plan.dries_beyond_cut", [float(lost)], []))
     if chosen.bunches < wish.bunches and chosen.nodes == most_of(choices).nodes:
         notes.append(Say("plan.buds_fall_short", [chosen.bunches, wish.bunches], []))
+    if chosen.bunches - wish.bunches >= 1.0:
+        notes.append(Say("plan.thin_to_wish", [chosen.bunches - wish.bunches, chosen.bunches, wish.bunches], []))
     return Fruit(
         nodes=chosen.nodes,
         exact=float(chosen.nodes),

@@ -1,6 +1,5 @@
 """What the plan's yield chain stands on: the counts among the facts, gathered once for the node number and for the crop."""
 
-from generator.calculators.bearers import has_buds
 from generator.calculators.facts import Facts, Maybe, known, maybe, number
 from generator.calculators.plan_records import BlockPlanValues, Part, found
 from generator.calculators.yield_chain import Counts
@@ -48,13 +47,3 @@ def spring_counts(facts: Facts, earlier: list[Part]) -> Counts:
 def limits_of(values: BlockPlanValues) -> Limits:
     """The values that every interval of the plan stands on."""
     return Limits(values.interval_level_pct, values.interval_z, values.season_spread_pct, values.extrapolation_limit_pct)
-
-
-def cut_open(facts: Facts) -> bool:
-    """True when buds were cut open and tell enough to reckon with."""
-    return "buds_cut" in facts.ids and has_buds(facts)
-
-
-def sampling_cv_pct(facts: Facts, values: BlockPlanValues) -> Maybe:
-    """How far the bunches may be out for the number of canes cut open (cv in %)."""
-    return Maybe(False, 0.0)

@@ -4,7 +4,7 @@ from generator.calculators.facts import Facts
 from generator.calculators.plan_by_buds import counts_at, reckons_by_buds
 from generator.calculators.plan_counts import limits_of, spring_counts
 from generator.calculators.plan_nodes import NODES
-from generator.calculators.plan_records import BlockPlanValues, Named, Part, found, not_asked, notes_of_part, rests_of, status_of, waiting
+from generator.calculators.plan_records import BlockPlanValues, Named, Part, found, not_asked, part_named, rests_of, status_of, waiting
 from generator.calculators.plan_system import FORMING, NONE, SYSTEM, target_of
 from generator.calculators.say import Say
 from generator.calculators.yield_forecast import YieldForecastResult, crop_of_nodes
@@ -21,7 +21,9 @@ def forecast(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part
         return waiting(FORECAST, NODES, facts, [], Say("plan.forecast_open", [], []))
     result = crop_of(facts, values, earlier, nodes.number)
     rests_on = rests_of(earlier, NODES)
-    said = [note.id for note in notes_of_part(earlier, NODES)]
+    said = [note.id for note in part_named(earlier, NODES).notes]
+    if reckons_by_buds(facts, target_of(earlier)):
+        said.append("yield_chain.measured_where")
     return Part(
         id=FORECAST,
         stage=NODES,

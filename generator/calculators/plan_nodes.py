@@ -5,13 +5,14 @@ taken here, and the plan says so. The fruit view is no ceiling: below `lo` the n
 on buds cut open, bearer by bearer, or on spring counts; never on both, and the plan says on which.
 """
 
+from generator.calculators.bearers import has_buds
 from generator.calculators.canopy_space import CanopySpaceResult
 from generator.calculators.facts import Facts, known, missing, number
 from generator.calculators.layout_records import CANE
 from generator.calculators.nodes_for_yield import nodes_for_crop
 from generator.calculators.plan_bearers import borne_with, most_of, within_room
 from generator.calculators.plan_by_buds import choices_by_buds, fruit_by_buds, reckons_by_buds, room_of
-from generator.calculators.plan_counts import BESIDE, LINKS, cut_open, limits_of, spring_counts
+from generator.calculators.plan_counts import BESIDE, LINKS, limits_of, spring_counts
 from generator.calculators.plan_records import BlockPlanValues, Fruit, Named, Part, first_of, known_of, not_asked, rests_of, status_of, waiting
 from generator.calculators.plan_room import BURST, WIRE, room_fault, room_numbers, room_view
 from generator.calculators.plan_system import FORMING, NONE, SYSTEM, target_of
@@ -51,7 +52,7 @@ def node_number(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> P
         says = "plan.nodes_not_asked" if target == FORMING else "plan.nodes_none"
         return not_asked(NODES, NODES, facts, rests_of(earlier, SYSTEM), Say(says, [], []))
     by_buds = reckons_by_buds(facts, target)
-    if cut_open(facts) and not by_buds and len(missing(facts, LINKS)) > 0:
+    if has_buds(facts) and not by_buds and len(missing(facts, LINKS)) > 0:
         return waiting(NODES, NODES, facts, fruit_facts(facts, True) + LENGTHS, Say("plan.buds_wait", [], []))
     asked = both_facts(facts, by_buds)
     fruit_known = len(missing(facts, fruit_facts(facts, by_buds))) == 0
@@ -109,7 +110,7 @@ def fruit_by_spring(facts: Facts, values: BlockPlanValues, earlier: list[Part], 
     """The nodes that the crop wanted asks for, by spring counts."""
     found = nodes_for_crop(number(facts, "target_yield_t_ha"), spring_counts(facts, earlier), limits_of(values))
     notes = [Say("plan.by_spring_counts", [], [])]
-    if cut_open(facts):
+    if has_buds(facts):
         notes = [Say("plan.by_spring_though_cut", [], [])]
     return Fruit(
         nodes=found.nodes,

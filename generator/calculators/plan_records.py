@@ -77,6 +77,9 @@ class BlockPlanValues:
     nodes_per_renewal_spur: float
     spur_spacing_m: float
     severed_at_node: float
+    primordia_sd: float
+    bud_likeness: float
+    canes_cut_most: float
 
 
 @dataclass(frozen=True)
@@ -180,20 +183,12 @@ def is_settled(parts: list[Part], part: str) -> bool:
     return any(one.id == part and one.settled for one in parts)
 
 
-def headline_of_part(parts: list[Part], part: str) -> Say:
-    """The headline of an earlier part. Raises ValueError when it is not there."""
+def part_named(parts: list[Part], part: str) -> Part:
+    """An earlier part by its id. Raises ValueError when it is not there."""
     for one in parts:
         if one.id == part:
-            return one.headline
+            return one
     raise ValueError("no such part")
-
-
-def notes_of_part(parts: list[Part], part: str) -> list[Say]:
-    """The notes of an earlier part."""
-    for one in parts:
-        if one.id == part:
-            return one.notes
-    return []
 
 
 def rests_of(parts: list[Part], part: str) -> list[str]:

@@ -1,6 +1,6 @@
 """The plan's choice of the system: the decision `pruning_system` and all that feeds it."""
 
-from generator.calculators.answer import chain_of, main_first, reasons_of, step
+from generator.calculators.answer import also_of, chain_of, main_first, reasons_of, step
 from generator.calculators.asking import ask_next
 from generator.calculators.engine import decide_all
 from generator.calculators.facts import Facts
@@ -48,7 +48,7 @@ def choose_system(facts: Facts, values: BlockPlanValues, earlier: list[Part], ta
         headline=headline_of(table, one),
         numbers=[],
         lines=lines,
-        notes=work_of(table.outcomes[one.outcome]) if one.settled else open_answers(table, one),
+        notes=work_of(table.outcomes[one.outcome], also_of(tables, decided, DECISION)) if one.settled else open_answers(table, one),
         sources=sources,
         cautions=cautions,
     )
@@ -60,6 +60,14 @@ def target_of(parts: list[Part]) -> str:
     if target == "" and is_settled(parts, SYSTEM):
         return NONE
     return target
+
+
+def outcome_of_system(parts: list[Part]) -> str:
+    """The id of the one answer on the system that an earlier part left, or ""."""
+    for one in parts:
+        if one.id == SYSTEM and one.settled:
+            return one.possible[0]
+    return ""
 
 
 def joined(names: list[str], more: list[str]) -> list[str]:
@@ -74,11 +82,12 @@ def open_answers(table: Table, one: Decided) -> list[Say]:
     return [Say("plan.still_possible", [], [table.outcomes[k].word]) for k in one.possible]
 
 
-def work_of(outcome: Outcome) -> list[Say]:
-    """What the answer means for the work: what to do this winter, what to aim for, how long it takes; what the table says of it."""
+def work_of(outcome: Outcome, also: list[Say]) -> list[Say]:
+    """What the answer means for the work: what to do this winter and what besides, what to aim for, how long it takes."""
     lines: list[Say] = []
     if outcome.action != "":
         lines.append(Say("plan.action", [], [outcome.action]))
+    lines = lines + also
     if outcome.target != "":
         lines.append(Say("plan.target", [], [outcome.target]))
     if outcome.years != "":

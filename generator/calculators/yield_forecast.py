@@ -126,11 +126,9 @@ def working_of(nodes: float, counts: Counts, links: Chain, kg: float, tonnes: fl
 
 
 def interval_notes(interval: Interval, limits: Limits) -> list[Say]:
-    """The interval by both causes, then each cause alone, then what is in it."""
-    notes = [
-        Say("yield_forecast.interval", [interval.low, interval.high, limits.interval_level_pct], []),
-        Say("yield_forecast.season_alone", [interval.season_low, interval.season_high], []),
-    ]
+    """The interval, each of its causes alone where there are two, and what is in it."""
+    notes = [Say("yield_forecast.interval", [interval.low, interval.high, limits.interval_level_pct], [])]
     if interval.sampling_low.ok:
+        notes.append(Say("yield_forecast.season_alone", [interval.season_low, interval.season_high], []))
         notes.append(Say("yield_forecast.counts_alone", [interval.sampling_low.number, interval.sampling_high.number], []))
     return notes + [covers_note(interval.sampling_low.ok, limits)]

@@ -86,3 +86,12 @@ def of_plan(rulebook: Rulebook) -> list[Group]:
         if facts:
             groups.append(Group(stage.title, [question(rulebook, fact) for fact in facts]))
     return groups
+
+
+def spare(rulebook: Rulebook) -> list[str]:
+    """The numbers that a plan can do without: no decision asks them, and every calculator that does lets them be left out."""
+    decisions = {name for table in rulebook.decisions.values() for name in table.facts}
+    inputs = [needed for form in rulebook.calculators.values() for needed in form.inputs]
+    needed = decisions | {one.fact for one in inputs if not one.optional}
+    optional = {one.fact for one in inputs if one.optional} - needed
+    return [fact.id for fact in rulebook.facts.values() if {fact.id, fact.series} & optional]

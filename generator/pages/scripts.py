@@ -11,13 +11,14 @@ from typing import Any, get_type_hints
 from generator.answers import encode
 from generator.answers.behind import behind
 from generator.answers.catalogue import WORK
-from generator.answers.plans import plan_tables, walk
+from generator.answers.ends import ends
+from generator.answers.plans import plan_tables
 from generator.answers.records import plain
 from generator.answers.tables import feeding_order
 from generator.calculators.plan_system import DECISION
 from generator.compiler.script import compile_module, helpers_for, module_order
 from generator.pages import wording
-from generator.pages.questions import of_calculator, of_decision, of_plan
+from generator.pages.questions import of_calculator, of_decision, of_plan, spare
 from generator.pages.slimming import slim, slim_style
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm, Decision
@@ -28,6 +29,7 @@ SHARED = ["answer", "changes", "guard", "wording"]
 WRITTEN = ["numbers.js", "border.js", "link.js", "store.js", "dom.js", "tables.js", "form.js", "ask.js", "show.js", "page.js"]
 SENTENCES = ["answers.", "guard."]
 PLAN = "block_plan"
+INFLUENCE = "plan_influence"
 SAFE = 2.0**53
 DRAWN = ["drawing"]
 PLAN_WORDS = ["decision.", "outcome.", "choice.", "term.", *(f"{kind}." for kind in WORK)]
@@ -41,7 +43,7 @@ def script_files(rulebook: Rulebook) -> dict[str, str]:
     scripts = {"core.js": core(list(rulebook.calculators)), "plan.js": plan_script(rulebook)}
     scripts |= {f"d/{table.id}.js": decision_script(rulebook, table) for table in rulebook.decisions.values()}
     scripts |= {f"c/{form.id}.js": calculator_script(rulebook, form) for form in rulebook.calculators.values()}
-    look = {FOLDER + "guide.css": slim_style(asset("guide.css")), FOLDER + "mark.svg": asset("mark.svg")}
+    look = {FOLDER + name: slim_style(asset(name)) for name in ("guide.css", "look.css")} | {FOLDER + "mark.svg": asset("mark.svg")}
     return look | {FOLDER + name: slim(text) for name, text in scripts.items()}
 
 
@@ -53,14 +55,14 @@ def asset(name: str) -> str:
 def core(calculators: list[str]) -> str:
     """What every page with a form needs: helpers, engine and formatter (compiled), and the hand-written page code."""
     shared = module_order(SHARED)
-    everything = "".join(map(compiled, module_order([*SHARED, *calculators, PLAN])))
+    everything = "".join(map(compiled, module_order([*SHARED, *calculators, PLAN, INFLUENCE])))
     return "\n".join([helpers_for(everything), *map(compiled, shared), *map(asset, WRITTEN)])
 
 
-def own_modules(name: str) -> list[str]:
+def own_modules(*names: str) -> list[str]:
     """The compiled modules that a page needs beside the core, in order."""
     shared = module_order(SHARED)
-    return [module for module in module_order([name]) if module not in shared]
+    return [module for module in module_order(list(names)) if module not in shared]
 
 
 def add(data: dict[str, Any]) -> str:
@@ -170,7 +172,7 @@ def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
 
 def plan_script(rulebook: Rulebook) -> str:
     """The plan compiled, with every table, fact and word that it may need."""
-    modules = own_modules(PLAN)
+    modules = own_modules(PLAN, INFLUENCE)
     decisions = list(rulebook.decisions)
     tables = plain(plan_tables(rulebook))
     data = {
@@ -182,7 +184,8 @@ def plan_script(rulebook: Rulebook) -> str:
         ),
         "tables": bare(tables),
         "main": DECISION,
-        "walk": walk(rulebook),
+        "spare": spare(rulebook),
+        "ends": plain(ends(rulebook)),
         "candidates": encode.encode_candidates(rulebook, DECISION),
         "values": encode.encode_values(rulebook, PLAN),
         "behind": behind(rulebook, PLAN),

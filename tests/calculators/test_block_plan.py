@@ -7,7 +7,7 @@ import pytest
 from generator.answers.compute import compute, plan
 from generator.answers.tables import base_facts, feeding_order
 
-PARTS = ["assess", "choose_system", "node_number", "forecast", "lay_out"]
+PARTS = ["assess", "find_fruit", "choose_system", "node_number", "forecast", "lay_out"]
 
 
 def made(rulebook, **changes):

@@ -4,7 +4,7 @@ import random
 
 from generator.answers.encode import value_ids
 from generator.answers.given import given
-from generator.answers.plans import PLAN, plan_tables, walk
+from generator.answers.plans import PLAN, plan_tables
 from generator.answers.specs import fact_specs
 from generator.calculators.block_plan import block_plan
 from generator.calculators.facts import ENTERED, NOT_ASKED, UNKNOWN, Facts
@@ -51,4 +51,4 @@ def plan_case(rng: random.Random, rulebook: Rulebook, tables: list, turn: int) -
     """The arguments of one plan."""
     edge = bool(turn % 2)
     values = BlockPlanValues(*(of_value(rng, rulebook.values[name], edge) for name in value_ids(PLAN)))
-    return [some_facts(rng, rulebook, edge), values, tables, walk(rulebook)]
+    return [some_facts(rng, rulebook, edge), values, tables]

@@ -90,8 +90,9 @@ Guide.page.form = (function () {
     return all;
   }
 
-  // Goes to a field.
+  // Goes to a field, and opens what it is folded in.
   function goTo(id) {
+    for (let fold = holder(id).closest("details"); fold; fold = fold.parentElement.closest("details")) { fold.open = true; }
     const first = byRadio(id) ? radios(id).filter((one) => one.checked)[0] || radios(id)[0] : document.getElementById(id);
     first.focus();
     holder(id).scrollIntoView({ block: "center" });

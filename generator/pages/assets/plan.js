@@ -8,6 +8,41 @@ Guide.page.plan = function () {
   const show = page.show;
   const specs = data.catalogue.facts.filter((spec) => spec.kind !== "text");
 
+  // Each stage's questions fold under its name, with a count; what may be left out folds inside.
+  const questions = page.ask.all;
+  page.ask.all = function () {
+    const made = [];
+    questions().forEach((one) => {
+      if (one.tagName === "H2") { made.push(fold("stage", one.textContent, made.length === 0)); return; }
+      const stage = made[made.length - 1];
+      const inside = stage.querySelector(".spare") || (isSpare(one) ? stage.appendChild(fold("spare", "More, if you know it", false)) : stage);
+      (isSpare(one) ? inside : stage).insertBefore(one, isSpare(one) ? null : stage.querySelector(".spare"));
+    });
+    return made;
+  };
+
+  function fold(kind, title, open) {
+    const made = el("details", { "class": "fold " + kind }, [el("summary", {}, [el("span", {}, [title]), " ", el("span", { "class": "quiet small count" }, [])])]);
+    made.open = open;
+    return made;
+  }
+
+  // True when a field, or every field of a group, may be left out.
+  function isSpare(one) {
+    const ids = [one].concat(Array.from(one.querySelectorAll("[data-fact]"))).map((field) => field.getAttribute("data-fact")).filter(Boolean);
+    return ids.every((id) => data.spare.indexOf(id) >= 0);
+  }
+
+  function count() {
+    Array.from(document.querySelectorAll(".fold")).forEach((one) => {
+      const fields = Array.from(one.querySelectorAll("[data-fact]"));
+      const filled = fields.filter((field) => Array.from(field.querySelectorAll("input, select")).some((input) => {
+        return input.type === "radio" || input.type === "checkbox" ? input.checked : input.value.trim() !== "";
+      }));
+      one.querySelector(".count").textContent = filled.length + " of " + fields.length + " answered";
+    });
+  }
+
   // Puts its sentence beside every Say, as the command line does.
   function withTexts(thing) {
     if (Array.isArray(thing)) { return thing.map(withTexts); }
@@ -98,10 +133,13 @@ Guide.page.plan = function () {
     return { fact: one.fact, value: written(Guide.specs.spec_of(specs, one.fact), one.number), outcome: one.outcome, text: show.word(one.says) };
   }
 
-  function assumed(plan) {
-    return plan.assumed.length ? show.part("Assumed, not asked", [show.list("ul", plan.assumed.map((id) => {
-      return [el("span", { "class": "assumed" }, [Guide.specs.spec_of(specs, id).label])];
-    }))]) : null;
+  // The assumed facts, the most influential first; each leads to its question.
+  function assumed(found) {
+    return found.length ? [el("h3", {}, ["Assumed, not asked"]), el("p", { "class": "quiet" }, ["What matters most stands first."]), show.list("ol", found.map((one) => {
+      const button = el("button", { type: "button", "class": "second small print-not" }, ["Answer it"]);
+      button.addEventListener("click", () => { page.form.goTo(one.fact); });
+      return [el("span", { "class": "assumed" }, [show.word(one.says)]), " ", button];
+    }))] : [];
   }
 
   function told(text) { document.getElementById("data-told").textContent = text; }
@@ -125,17 +163,25 @@ Guide.page.plan = function () {
     Array.from(document.querySelectorAll(".part details")).forEach((one) => { one.open = true; });
   });
 
+  // The way to the plan stays in reach at the foot of the window; clearing stands apart from it.
+  const form = document.getElementById("form");
+  form.classList.add("long");
+  form.insertBefore(document.getElementById("clear"), document.getElementById("kept"));
+  form.addEventListener("change", count);
+
   page.open((all, fragment, headline, rest) => {
-    const plan = Guide.block_plan.block_plan(all.facts, data.values, data.tables, data.walk);
+    const plan = Guide.block_plan.block_plan(all.facts, data.values, data.tables);
+    const facts = Guide.plan_fruit.with_fruit(all.facts, data.values, plan.parts.slice(0, 1));
     const found = picked(plan.parts);
     const later = el("details", { hidden: "" }, []);
+    const most = el("section", {}, []);
     headline.textContent = show.word(plan.headline);
     page.fill(rest, [
       all.texts.block_name ? el("p", { "class": "where" }, ["Block: " + all.texts.block_name]) : null,
       plan.ask_next === "" ? null : el("p", { "class": "print-not" }, [ask(plan.ask_next)]),
       page.drawing.figure(plan.drawing, show.word)
-    ].concat(plan.parts.map((part, place) => one(part, place, plan.parts, all.facts, part.uses.indexOf(data.main) < 0 ? null : later)), [
-      assumed(plan),
+    ].concat(plan.parts.map((part, place) => one(part, place, plan.parts, facts, part.uses.indexOf(data.main) < 0 ? null : later)), [
+      most,
       sources(found.sources),
       show.care(found.cautions.map((one) => one.id)),
       show.keep(fragment),
@@ -144,13 +190,17 @@ Guide.page.plan = function () {
     document.getElementById("data").textContent = "";
     // What would change it takes many decisions: the plan is on the screen before them.
     window.setTimeout(() => {
-      const flips = changes(all.facts);
+      const flips = changes(facts);
+      const weighed = Guide.plan_influence.influences(plan, specs, all.facts, data.values, data.tables, data.ends, flips);
       page.fill(later, [el("summary", {}, ["What would change it"]), show.changes(flips)]);
+      page.fill(most, assumed(weighed));
       later.hidden = !plan.parts.some((part) => part.settled && part.uses.indexOf(data.main) >= 0);
       offer(JSON.stringify(withTexts(Object.assign({
-        name: data.name, rules: data.rules, edition: data.edition, link: "plan.html" + fragment, texts: all.texts, facts: given(all.facts), plan: plan,
-        would_change: flips.map(change)
+        name: data.name, rules: data.rules, edition: data.edition, link: "plan.html" + fragment, texts: all.texts, facts: given(facts), plan: plan,
+        would_change: flips.map(change),
+        assumed: weighed.map((one) => ({ fact: one.fact, flips: one.flips, moves_pct: one.moves_pct, text: show.word(one.says) }))
       }, found)), null, 2));
     }, 0);
   });
+  count();
 };
