@@ -1,0 +1,1 @@
+"""Tools of the anatomy drawings: ways, shapes, wood, and their SVG."""
