@@ -82,6 +82,7 @@ def citing(rulebook: Rulebook) -> list[tuple[Use, tuple[Cite, ...]]]:
     rows = [
         (Use("decision", table.id, f"{table.title}, row {row.id}", f"#{row.id}"), row.cites + row.note_cites)
         for table in rulebook.decisions.values()
+        if not table.generated
         for row in table.rows
     ]
     figures = [
@@ -90,8 +91,10 @@ def citing(rulebook: Rulebook) -> list[tuple[Use, tuple[Cite, ...]]]:
         for figure in value.figures
     ]
     forms = [(Use("calculator", form.id, form.title), form.cites) for form in rulebook.calculators.values()]
+    looks = [(Use("look", look.id, look.title), said.cites) for look in rulebook.looks.values() for said in look.says]
     terms = [(Use("term", term.id, term.term), term.cites) for term in rulebook.terms.values()]
-    return rows + figures + forms + terms
+    varieties = [(Use("variety", one.id, one.name), sum(one.resting, ())) for one in rulebook.varieties.values()]
+    return rows + figures + forms + terms + looks + varieties
 
 
 def uses_of_source(rulebook: Rulebook, source: str) -> list[Use]:

@@ -2,12 +2,11 @@
 
 from dataclasses import dataclass
 
-from generator.pages import wording
+from generator.pages import looks, wording
 from generator.pages.cites import Rest, Use, rests
 from generator.pages.jinja import render
 from generator.pages.paths import Links, page_path
 from generator.pages.questions import of_decision
-from generator.pages.varieties import named
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import Decision, Example, Outcome, Row
 
@@ -76,7 +75,6 @@ def more_page(rulebook: Rulebook, table: Decision) -> str:
         words=wording,
         links=Links(more_path(table)),
         table=table,
-        varieties=named(rulebook, table),
         rows=[line(rulebook, table, row) for row in table.rows] if is_long(table) and not table.generated else [],
         rests=list({rest.id: rest for row in table.rows for rest in rests(rulebook, row.cites + row.note_cites)}.values()),
         examples=[shown(rulebook, table, example) for example in table.examples],
@@ -99,7 +97,7 @@ def decision_page(rulebook: Rulebook, table: Decision) -> str:
         policy=POLICY[table.policy],
         columns=columns,
         names={one.id: one.label for one in columns},
-        varieties={one.id: one.name for one in named(rulebook, table)},
+        varieties={one.id: one.name for one in rulebook.varieties.values()} if table.generated else {},
         rows=[line(rulebook, table, row) for row in table.rows],
         cautions=[rulebook.cautions[name] for name in cautions if name in rulebook.cautions],
         examples=[shown(rulebook, table, example) for example in beside],
@@ -109,6 +107,7 @@ def decision_page(rulebook: Rulebook, table: Decision) -> str:
         feeds=[Use("decision", t.id, t.title) for t in rulebook.decisions.values() if table.id in t.facts],
         terms=[rulebook.terms[name] for name in table.terms if name in rulebook.terms],
         replaced_note=replaced_note(table.replaced),
+        looks=looks.of_decision(rulebook, table.id),
         scripts=["assets/guide/core.js", f"assets/guide/d/{table.id}.js"],
     )
 

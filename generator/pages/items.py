@@ -1,6 +1,6 @@
 """Pages of the items that stand for themselves: stages, facts, values, sources, terms."""
 
-from generator.pages import wording
+from generator.pages import looks, wording
 from generator.pages.cites import Cited, resolve, uses_of_fact, uses_of_source, uses_of_term, uses_of_value
 from generator.pages.decisions import replaced_note
 from generator.pages.jinja import render
@@ -36,6 +36,7 @@ def stage_page(rulebook: Rulebook, stage: Stage, links: Links) -> str:
         links=links,
         stage=stage,
         pictures=stage_pictures(rulebook, stage),
+        looks=looks.of_stage(rulebook, stage.id),
         decisions=[table for table in rulebook.decisions.values() if table.stage == stage.id],
         calculators=[form for form in rulebook.calculators.values() if form.stage == stage.id],
         facts=[fact for fact in once(rulebook).values() if fact.stage == stage.id],
@@ -114,4 +115,5 @@ def term_page(rulebook: Rulebook, term: Term, links: Links) -> str:
         cited=resolve(rulebook, term.cites),
         see=[rulebook.terms[name] for name in term.see if name in rulebook.terms],
         uses=uses_of_term(rulebook, term.id),
+        drawings=looks.of_term(rulebook, term.id),
     )

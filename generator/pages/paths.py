@@ -3,6 +3,8 @@
 from dataclasses import dataclass
 from posixpath import dirname, relpath
 
+from generator.reading.documents import FOLDERS as KINDS
+
 FOLDERS = {
     "stage": "s",
     "decision": "d",
@@ -11,8 +13,10 @@ FOLDERS = {
     "value": "v",
     "source": "src",
     "term": "t",
+    "variety": "y",
+    "look": "look",
 }
-LISTS = {"fact": "facts.md", "value": "values.md", "source": "sources.md", "term": "glossary.md"}
+LISTS = {"fact": "facts.md", "value": "values.md", "source": "sources.md", "term": "glossary.md", "look": "looks.md", "variety": "varieties.md"}
 
 
 def page_path(kind: str, item: str) -> str:
@@ -23,7 +27,7 @@ def page_path(kind: str, item: str) -> str:
 def page_of_rule(path: str) -> str | None:
     """The page that shows what the rule file says (`rules/facts/x.yml` is shown on `f/x.md`); None when no page does."""
     parts = path.split("/")
-    kind = parts[-2].removesuffix("s") if len(parts) > 1 else ""
+    kind = KINDS.get(parts[-2], "") if len(parts) > 1 else ""
     return page_path(kind, parts[-1].removesuffix(".yml")) if kind in FOLDERS else None
 
 

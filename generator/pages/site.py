@@ -7,8 +7,10 @@ from generator.pages.decisions import decision_pages
 from generator.pages.home import home_page
 from generator.pages.items import item_pages
 from generator.pages.lists import list_pages
+from generator.pages.looks import look_pages
 from generator.pages.plan import plan_page
 from generator.pages.schemas import schema_files
+from generator.pages.varieties import variety_pages
 from generator.reading.rulebook import Rulebook
 
 FOR_CONTRIBUTORS = {"design", "performance.md"}
@@ -25,6 +27,8 @@ def site_pages(rulebook: Rulebook, docs: Path) -> dict[str, str]:
         **decision_pages(rulebook),
         **calculator_pages(rulebook),
         **list_pages(rulebook),
+        **variety_pages(rulebook),
+        **look_pages(rulebook),
         **schema_files(),
     }
 
