@@ -4,7 +4,9 @@
 tell in the same words is added up. Where every case is a test of its own, CASES names the tests and pytest's reports count.
 """
 
+from collections import Counter
 from dataclasses import dataclass, field
+from textwrap import wrap
 
 import pytest
 
@@ -20,6 +22,10 @@ CASES = {
     "tests/published/test_worked_blocks.py": "cases of invented blocks, worked out by hand",
     "tests/published/": "cases held against what is printed",
 }
+
+PUBLISHED = "published"
+PROPERTY = "evidence"  # what a check against print carries: the published row it is held against
+WIDTH = 110
 
 
 @dataclass
@@ -37,11 +43,12 @@ class Count:
 @dataclass(eq=False)  # pytest keeps its plugins in a set
 class Measured:
     """counts: by folder of the tests and by what was counted. calls: answers of each JavaScript engine that were compared
-    with Python's. differing: how many of them differed."""
+    with Python's. differing: how many of them differed. printed: checks against print that passed, by published row."""
 
     counts: dict[str, dict[str, Count]] = field(default_factory=dict)
     calls: dict[str, int] = field(default_factory=dict)
     differing: int = 0
+    printed: Counter[str] = field(default_factory=Counter)
 
     @property
     def evaluations(self) -> int:
@@ -59,17 +66,30 @@ class Measured:
         found = []
         for folder, counts in sorted(self.counts.items()):
             found += [folder, *(f"    {str(count):>18}  {what}" for what, count in counts.items())]
+            found += self._by_source() if folder == PUBLISHED else []
         if self.calls:
             engines = [f"    {number:>18,}  calls answered by {engine}" for engine, number in self.calls.items()]
             found += ["both languages", *engines]
             found += [f"    {self.evaluations:>18,}  evaluations in all, compared bit for bit: {self.differing:,} mismatches"]
         return found
 
+    def _by_source(self) -> list[str]:
+        """How many checks rest on which published row; those with the same number together."""
+        numbers = sorted(set(self.printed.values()), reverse=True)
+        groups = [f"{number} on {' '.join(sorted(self._short(number)))}" for number in numbers]
+        return [f"    {'':18}  {line}" for group in groups for line in wrap(group, WIDTH)]
+
+    def _short(self, number: int) -> list[str]:
+        """The rows on which so many checks rest, long ids by their beginning."""
+        return [name.split("-")[0] if name[0].isupper() else name for name, held in self.printed.items() if held == number]
+
     def pytest_runtest_logreport(self, report: pytest.TestReport) -> None:
         """Counts the tests of CASES: of all that were run, those that passed."""
         what = next((words for start, words in CASES.items() if report.nodeid.startswith(start)), "")
         if what and (report.when == "call" or report.failed):
             self.add(report.nodeid.split("/")[1], what, int(report.passed), 1)
+        if report.when == "call" and report.passed:
+            self.printed.update(value for name, value in getattr(report, "user_properties", ()) if name == PROPERTY)
 
 
 @dataclass(frozen=True)

@@ -32,3 +32,14 @@ def test_evaluations_are_the_answers_of_all_engines():
     told.compared("QuickJS-ng", 500, 2)
     assert measured.evaluations == 1_500
     assert measured.lines()[-1] == "                 1,500  evaluations in all, compared bit for bit: 2 mismatches"
+
+
+def test_checks_against_print_are_counted_by_published_row():
+    """Those that passed, each for every row it rests on; rows with as many checks stand together, long ids in short."""
+    measured = Measured()
+    for row, passed in (("du-01", True), ("du-01", True), ("B06-node-load", True), ("du-02", False)):
+        report = SimpleNamespace(
+            nodeid="tests/published/test_x.py::test_y", passed=passed, failed=not passed, when="call", user_properties=[("evidence", row)]
+        )
+        measured.pytest_runtest_logreport(report)
+    assert [line.strip() for line in measured.lines()[2:]] == ["2 on du-01", "1 on B06"]

@@ -179,28 +179,3 @@ def test_a_hedge_is_not_judged_by_rules_for_hand_pruning(rulebook: Rulebook) -> 
     by_hand, hedge = printed(rulebook, "L15-hedge-pruning-france")["buds_per_vine"]
     assert min(hedge) > max(by_hand)
     assert outcome(rulebook, "pruning_system", **(CORDON | {"present_structure": "machine_hedge"})) == "machine_not_covered"
-
-
-FIGURES = [
-    ("tip_gap_m", "naylor", 0.1),  # bp-32: about 10 cm between cane ends
-    ("shoots_per_m_high", "smart", 15),  # sl-03: below about 15 shoots per metre
-    ("shoots_per_m_high", "michigan", 15),  # vb-17: 15 viable shoots per metre
-    ("shoots_per_m_high", "semi_sprawl", 30),  # vb-19: up to 30 on semi-sprawling canopies
-    ("shoots_per_m_high", "riesling_bc", 26),  # vb-18: 16 to 26 recommended
-    ("shoots_per_m_low", "adelaide_hills", 10),  # vb-19: 10 to 15 on upright canopies
-    ("shoots_per_m_low", "dpird_cane", 5),  # sl-04: a shoot every 10 to 20 cm
-    ("budburst_usual_pct", "thompson_12", 81.8),  # cs-10: six canes of 12 nodes
-    ("budburst_usual_pct", "thompson_14", 79.3),  # cs-10: six canes of 14 nodes
-    ("noncount_shoots_kept_usual", "ten_nodes", 29.5),  # cs-11: vines of ten nodes
-    ("noncount_shoots_kept_usual", "fifty_nodes", 2.8),  # cs-11: vines of fifty nodes
-    ("first_spur_from_head_m", "ours", 0.15),  # hg-06: assumed in the worked example
-    ("missing_vines_assumed_pct", "ohio", 5),  # du-20: the example takes 5 % off
-    ("internode_usual_cm", "hellman_least", 7.6),  # cs-02: 76 mm
-    ("internode_usual_cm", "hellman_most", 10.2),  # cs-02: 102 mm
-]
-
-
-@pytest.mark.parametrize(("value", "figure", "number"), FIGURES)
-def test_a_default_keeps_what_each_source_prints(rulebook: Rulebook, value: str, figure: str, number: float) -> None:
-    """Every author's figure stands in the value as printed, whichever one the guide follows."""
-    assert next(one.number for one in rulebook.values[value].figures if one.id == figure) == number

@@ -87,8 +87,6 @@ def test_row_on_a_hectare_at_two_and_a_half_metres(rulebook):
     ("evidence", "unit", "us", "si", "tolerance"),
     [
         ("du-13", "t_per_ha", 1, 2.2418, 0.0002),  # NDSU Extension, Metric conversion card, ProCrop: yield
-        ("du-17", "kg_per_m", 1, 1.5, 0.015),  # Imperial and metric conversion: lb per ft of row, factor rounded there
-        ("yc-33", "kg_per_m", 1.16, 1.726, 0.001),  # Skinkis, American Vineyard Foundation: lb per ft in 2018 (our arithmetic)
         ("yc-18", "t_per_ha", 3.835, 8.6, 0.01),  # Dami; Kurtural and O'Daniel HO-86: tons per acre (our example)
     ],
 )
