@@ -16,7 +16,7 @@ from generator.pages.broken import with_problems
 from generator.pages.policy import POLICY_FILE, policy
 
 PACKAGE = Path(__file__).parent
-WATCHED = ("pages/templates", "pages/assets", "pages/theme", "calculators")
+WATCHED = ("pages/templates", "pages/assets", "pages/theme", "pages/anatomy", "pages/drawing", "calculators")
 
 
 class GuideConfig(Config):

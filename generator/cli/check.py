@@ -6,6 +6,7 @@ from dataclasses import replace
 from generator.checks import as_annotations, as_json, as_text, check_rulebook
 from generator.cli.places import RULES, edition_of
 from generator.compiler.script import compile_module, module_order
+from generator.pages.looks import undrawn
 from generator.problems import Problem, ProblemsFound
 from generator.reading.read import read_rulebook
 from generator.reading.rulebook import Rulebook
@@ -15,7 +16,7 @@ def run(options: argparse.Namespace) -> int:
     """Print every problem; status 1 when there is any."""
     rulebook, problems = read_rulebook(RULES, edition_of(options))
     # Checks of half a rulebook would only say again what the reading has said.
-    problems = sorted(set(problems or check_rulebook(rulebook) or refusals([*rulebook.calculators, "block_plan"])))
+    problems = sorted(set(problems or check_rulebook(rulebook) or [*refusals([*rulebook.calculators, "block_plan"]), *undrawn(rulebook)]))
     if options.json:
         print(as_json(problems))
     elif options.annotations:

@@ -20,6 +20,7 @@ from generator.reading.rulebook import Rulebook
 
 PACKAGE = "generator.pages.anatomy"
 STYLE = "assets/guide/look.css"
+TALL = 0.8
 
 
 def look_pages(rulebook: Rulebook) -> dict[str, str]:
@@ -48,12 +49,17 @@ def look_page(rulebook: Rulebook, look: Look) -> str:
         style=links.to(STYLE),
         look=look,
         stages=[rulebook.stages[name] for name in look.stages],
-        scenes=[{"scene": scene, "half": pictures[scene.id].half, "svg": svg(look, scene)} for scene in look.scenes],
+        scenes=[{"scene": scene, "shape": shape_of(pictures[scene.id]), "svg": svg(look, scene)} for scene in look.scenes],
         marks=[{"mark": mark, "term": rulebook.terms[mark.term]} for mark in look.marks],
         says=[{"said": said, "cited": resolve(rulebook, said.cites)} for said in look.says],
         decisions=[rulebook.decisions[name] for name in look.decisions],
         see=[rulebook.looks[name] for name in look.see],
     )
+
+
+def shape_of(picture: Picture) -> str:
+    """How a picture is placed: two small ones always side by side, two tall ones where there is room, a wide one alone."""
+    return "half" if picture.half else "tall" if picture.height > TALL * picture.width else "wide-one"
 
 
 def svg(look: Look, scene: Scene) -> Markup:
