@@ -163,8 +163,13 @@ def known_name(rulebook: Rulebook, name: str) -> str:
 
 
 def known_words(rulebook: Rulebook, facts: dict) -> str:
-    """Facts of an example in words: `Row spacing 2.4 m; Climate: cool`."""
-    return "; ".join(f"{known_name(rulebook, name)}: {value_words(rulebook, name, value)}" for name, value in facts.items())
+    """Facts of an example in words: `Row spacing: 2.4 m; Climate: cool`; what is asked by node is named once, from node 1 on."""
+    said: dict[str, list[str]] = {}
+    for name, value in facts.items():
+        series = rulebook.facts[name].series if name in rulebook.facts else ""
+        called = f"{known_name(rulebook, f'{series}_1')} and on" if series else known_name(rulebook, name)
+        said.setdefault(called, []).append(value_words(rulebook, name, value))
+    return "; ".join(f"{called}: {', '.join(values)}" for called, values in said.items())
 
 
 def value_words(rulebook: Rulebook, name: str, value: object) -> str:
