@@ -1,7 +1,8 @@
-"""What every drawing of a vine has around the vine: ground, wire, neighbours, labels on their own lines, and the window.
+"""What every drawing of a vine has around the vine: ground, wire, labels, and the window.
 
-Labels stand on lines of their own above and below the vine, at the left or the right edge, each with a leader to its part; so they
-cannot run into each other however long the words become.
+At most four labels: two over the vine, each on a line of its own, the upper one at the left edge and the lower at the right; two under
+the wire beside the trunk, one at each edge. So they cannot run into each other however long the words become, each leader stays on
+its own side, and none crosses the ground. Where there is no room under the wire, those two are left to the description.
 """
 
 from dataclasses import dataclass
@@ -10,71 +11,83 @@ from generator.calculators.drawing_shapes import END, START, Drawing, Point, Sha
 from generator.calculators.say import Say
 
 LINES_OF_TEXT: int = 26
-NECK: int = 4
+MARGIN: int = 8
+TALLEST: int = 7
+WIDEST: int = 6
+ROOM_UNDER: int = 4
 
 
 @dataclass(frozen=True)
 class Label:
-    """A label, the edge it stands at, and the point of the vine that its leader goes to."""
+    """A label, whether it stands over the vine or under the wire, at the left edge or the right, and the point its leader goes to."""
 
     says: Say
+    over: bool
     at_left: bool
     target: Point
 
 
 @dataclass(frozen=True)
 class Frame:
-    """The part of the row that is shown: left and right edge, how high the vine reaches (negative y), the size of text. All mm."""
+    """The part of the row that is shown: left and right edge, the size of text, how high the wire is, and between what
+    the labels under the wire stand: the edges, or the trunk and the neighbour's where the vine goes one way. All mm."""
 
     left: int
     right: int
-    highest: int
     text_mm: int
+    wire_mm: int
+    under_left: int
+    under_right: int
 
 
-def frame_of(left: int, right: int, highest: int) -> Frame:
-    """The frame; text is one twenty-sixth of its width, which is legible on a narrow screen."""
-    return Frame(left, right, highest, (right - left) // LINES_OF_TEXT)
+def frame_of(one_way: bool, space_mm: int, wire_mm: int, highest_mm: int, margin_mm: int) -> Frame:
+    """The vine and a piece of each neighbour, at least so wide that a tall vine stays legible. Text is one twenty-sixth of the width.
+    one_way: the vine goes to the right only; highest_mm: how high its wood reaches; margin_mm: what must at least show of a neighbour."""
+    width = max(space_mm + 2 * max(margin_mm, space_mm // MARGIN), highest_mm * WIDEST // TALLEST)
+    margin = (width - space_mm) // 2
+    size = width // LINES_OF_TEXT
+    if one_way:
+        return Frame(-margin, width - margin, size, wire_mm, size, space_mm - size)
+    left = -(space_mm // 2) - margin
+    return Frame(left, left + width, size, wire_mm, left + size // 2, left + width - size // 2)
 
 
-def ground_and_wire(frame: Frame, wire_y: int) -> list[Shape]:
+def ground_and_wire(frame: Frame) -> list[Shape]:
     """The ground from edge to edge, and the wire."""
-    ground = line("ground", [Point(frame.left, 0), Point(frame.right, 0)])
-    return [ground, line("wire", [Point(frame.left, wire_y), Point(frame.right, wire_y)])]
+    return [line("ground", [Point(frame.left, 0), Point(frame.right, 0)]), wire_at(frame, -frame.wire_mm)]
 
 
-def labels_above(frame: Frame, labels: list[Label]) -> list[Shape]:
-    """Labels over the vine, the first uppermost."""
-    shapes: list[Shape] = []
-    for k, label in enumerate(labels):
-        baseline = frame.highest - (2 * (len(labels) - k) - 1) * frame.text_mm
-        shapes = shapes + label_shapes(frame, label, baseline, baseline + frame.text_mm // NECK)
-    return shapes
+def wire_at(frame: Frame, y: int) -> Shape:
+    """A wire from edge to edge."""
+    return line("wire", [Point(frame.left, y), Point(frame.right, y)])
 
 
-def labels_below(frame: Frame, labels: list[Label]) -> list[Shape]:
-    """Labels under the ground, the first lowest."""
-    shapes: list[Shape] = []
-    for k, label in enumerate(labels):
-        baseline = 2 * (len(labels) - k) * frame.text_mm
-        shapes = shapes + label_shapes(frame, label, baseline, baseline - frame.text_mm)
-    return shapes
-
-
-def label_shapes(frame: Frame, label: Label, baseline: int, leader_y: int) -> list[Shape]:
-    """One label at an edge, and its leader from the word's near end to the part."""
-    edge = frame.left + frame.text_mm // 2
-    if not label.at_left:
-        edge = frame.right - frame.text_mm // 2
-    anchor = START if label.at_left else END
-    inward = 2 * frame.text_mm if label.at_left else -2 * frame.text_mm
+def label_shapes(frame: Frame, label: Label, highest: int) -> list[Shape]:
+    """A label at its edge, and the leader from its near end to the part. highest is the y of the highest wood."""
+    size = frame.text_mm
+    baseline = under_line(frame, label)
+    leader_y = baseline - size
+    if label.over:
+        baseline = highest - (2 * size + size // 2 if label.at_left else size)
+        leader_y = baseline + size // ROOM_UNDER
+    edge = frame.under_left if label.at_left else frame.under_right
+    if label.over:
+        edge = frame.left + size // 2 if label.at_left else frame.right - size // 2
+    inward = size if label.at_left else -size
     leader = line("leader", [Point(edge + inward, leader_y), label.target])
-    return [leader, text(anchor, Point(edge, baseline), label.says)]
+    return [leader, text(START if label.at_left else END, Point(edge, baseline), label.says)]
 
 
-def framed(frame: Frame, shapes: list[Shape], above: list[Label], below: list[Label], describe: list[Say]) -> Drawing:
+def under_line(frame: Frame, label: Label) -> int:
+    """The baseline of a label under the wire: lower than its part, so that the leader goes up."""
+    return max(-frame.wire_mm + 2 * frame.text_mm + frame.text_mm // 2, label.target.y + 2 * frame.text_mm)
+
+
+def framed(frame: Frame, shapes: list[Shape], labels: list[Label], highest: int, describe: list[Say]) -> Drawing:
     """The drawing with its labels and its window."""
-    top = frame.highest - (2 * len(above) + 1) * frame.text_mm
-    bottom = (2 * len(below) + 1) * frame.text_mm
-    painted = shapes + labels_above(frame, above) + labels_below(frame, below)
-    return Drawing(painted, frame.left, top, frame.right - frame.left, bottom - top, frame.text_mm, describe)
+    painted = shapes
+    for label in labels:
+        if label.over or under_line(frame, label) < -frame.text_mm:
+            painted = painted + label_shapes(frame, label, highest)
+    top = highest - ROOM_UNDER * frame.text_mm
+    return Drawing(painted, frame.left, top, frame.right - frame.left, frame.text_mm - top, frame.text_mm, describe)

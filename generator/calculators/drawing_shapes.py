@@ -4,7 +4,8 @@ The page's sense of direction: x grows to the right with 0 at the trunk, y grows
 stands above the ground has a negative y. Nothing here knows of pixels: strokes and colours are the style sheet's, by the
 shape's class, and strokes are meant not to scale (`vector-effect: non-scaling-stroke`).
 
-Classes (css): ground, wire, trunk, head, arm, cane, spur, renewal, node, neighbour, leader, label, measure.
+Classes (css): ground, wire, trunk, head, arm, old (wood of two years), cane, spur, renewal, node, open (a node of a renewal spur),
+off (wood that goes), cut, break (wood that goes on beyond what is drawn), missing, neighbour, leader, label.
 """
 
 import math
@@ -102,6 +103,16 @@ def along(points: list[Point], distance_mm: float) -> Point:
 def between(a: Point, b: Point, part: float) -> Point:
     """The point at a part (0 to 1) of the way from a to b, in whole mm."""
     return Point(a.x + round(part * float(b.x - a.x)), a.y + round(part * float(b.y - a.y)))
+
+
+def at_x(points: list[Point], x: int) -> Point:
+    """The point of a polyline that runs to the right, or to the left, at an x; its nearer end when x lies outside."""
+    for k in range(len(points) - 1):
+        a = points[k]
+        b = points[k + 1]
+        if a.x != b.x and min(a.x, b.x) <= x and x <= max(a.x, b.x):
+            return between(a, b, float(x - a.x) / float(b.x - a.x))
+    return points[0] if abs(x) < abs(points[0].x) else points[len(points) - 1]
 
 
 def cut_at(points: list[Point], distance_mm: float) -> list[Point]:
