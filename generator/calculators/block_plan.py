@@ -8,7 +8,7 @@ from generator.calculators.facts import NOT_ASKED, Facts
 from generator.calculators.plan_assess import assess
 from generator.calculators.plan_forecast import forecast
 from generator.calculators.plan_fruit import find_fruit, with_fruit
-from generator.calculators.plan_layout import drawing_of, lay_out
+from generator.calculators.plan_layout import drawings_of, lay_out
 from generator.calculators.plan_nodes import node_number
 from generator.calculators.plan_records import BlockPlanValues, Part, Plan, assumed_of, found, part_named, weakest_of
 from generator.calculators.plan_system import FORMING, NONE, SYSTEM, choose_system, target_of
@@ -26,6 +26,7 @@ def block_plan(facts: Facts, values: BlockPlanValues, tables: list[Table]) -> Pl
     parts.append(node_number(told, values, parts))
     parts.append(forecast(told, values, parts))
     parts.append(lay_out(told, values, parts))
+    drawings = drawings_of(told, values, parts)
     return Plan(
         settled=all(part.settled for part in parts),
         ask_next=next_question(parts, told),
@@ -33,7 +34,8 @@ def block_plan(facts: Facts, values: BlockPlanValues, tables: list[Table]) -> Pl
         headline=headline_of(parts),
         parts=parts,
         assumed=assumed_of(parts, told),
-        drawing=drawing_of(told, values, parts),
+        before=drawings[0],
+        drawing=drawings[1],
     )
 
 

@@ -80,7 +80,7 @@ def find_fruit(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Pa
     if not has_buds(facts):
         return waiting(FIND, FIND, facts, ["buds_cut"] + TALLY, Say("plan.tally_open", [], []))
     found = reach_of(facts, values, earlier)
-    needs = [] if found.spur_reach_low.ok else missing(facts, ASKED_FOR_REACH)
+    needs = missing(facts, [] if found.spur_reach_low.ok else ASKED_FOR_REACH)
     rests_on = known_of(facts, ["buds_cut", "tally_date", "last_freeze_date"] + TALLY + ASKED_FOR_REACH + BESIDE)
     return Part(
         id=FIND,

@@ -1,5 +1,6 @@
 """The plan's last part: where the nodes go, and the vine drawn."""
 
+from generator.calculators.drawing_before import draw_before
 from generator.calculators.drawing_shapes import Drawing, no_drawing
 from generator.calculators.drawing_vine import draw_vine
 from generator.calculators.facts import Facts, known, maybe, number
@@ -12,6 +13,7 @@ from generator.calculators.plan_system import FORMING, NONE, SYSTEM, target_of
 from generator.calculators.plan_vine import LENGTHS, MEASURED, can_be_laid, vine_of
 from generator.calculators.say import Say
 from generator.calculators.units import mm
+from generator.calculators.vine_stand import stand_of
 
 LAYOUT: str = "lay_out"
 
@@ -98,9 +100,13 @@ def notes_of(facts: Facts, values: BlockPlanValues, earlier: list[Part], layout:
     return notes
 
 
-def drawing_of(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Drawing:
-    """The pruned vine to scale, or no drawing while the layout is open."""
+def drawings_of(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> list[Drawing]:
+    """The vine as it stands and as it is pruned, to scale; without shapes while the layout is open."""
     if not can_lay_out(facts, earlier):
-        return no_drawing()
+        return [no_drawing(), no_drawing()]
     layout = layout_of(facts, values, earlier)
-    return draw_vine(layout, mm(number(facts, "wire_height_m")), mm(number(facts, "vine_spacing_m")), mm(number(facts, "tip_gap_m")))
+    stand = stand_of(facts, layout)
+    wire = mm(number(facts, "wire_height_m"))
+    space = mm(number(facts, "vine_spacing_m"))
+    gap = mm(number(facts, "tip_gap_m"))
+    return [draw_before(layout, stand, wire, space, gap), draw_vine(layout, stand, wire, space, gap)]

@@ -93,6 +93,7 @@ class Plan:
     headline: Say
     parts: list[Part]
     assumed: list[str]
+    before: Drawing
     drawing: Drawing
 
 

@@ -33,13 +33,16 @@ def sampling_cv_pct(facts: Facts, values: BlockPlanValues, buds: Buds, layout: V
 
 def weights_of(buds: Buds, layout: VineLayoutResult, lost: int) -> list[float]:
     """For each node the bunches that one primordium there becomes on all bearers together; `lost` as in borne_on."""
-    weights = [0.0] * len(buds.primordia)
+    return [weight_at(buds, node, layout, lost) for node in range(1, len(buds.primordia) + 1)]
+
+
+def weight_at(buds: Buds, node: int, layout: VineLayoutResult, lost: int) -> float:
+    """The bunches that one primordium at a node becomes on all bearers together."""
+    total = 0.0
     for length in layout.canes:
-        for node in range(lost + 1, length + 1):
-            weights[node - 1] = weights[node - 1] + grown(buds, node, burst_at(buds, node, length, True))
-    if lost > 0:
-        return weights
+        if lost < node and node <= length:
+            total += grown(buds, node, burst_at(buds, node, length, True))
     for length in layout.spurs + layout.renewals:
-        for node in range(1, length + 1):
-            weights[node - 1] = weights[node - 1] + grown(buds, node, burst_at(buds, node, length, False))
-    return weights
+        if lost == 0 and node <= length:
+            total += grown(buds, node, burst_at(buds, node, length, False))
+    return total

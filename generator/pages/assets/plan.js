@@ -122,6 +122,11 @@ Guide.page.plan = function () {
     ].concat(rests(part, facts)))] : [], [more]));
   }
 
+  function drawing(title, drawn) {
+    const figure = page.drawing.figure(drawn, show.word);
+    return figure && el("div", {}, [el("h3", {}, [title]), figure]);
+  }
+
   // What would give another system; its table and those that feed it stand first.
   function changes(facts) {
     const upTo = data.tables.map((table) => table.id).indexOf(data.main) + 1;
@@ -179,7 +184,7 @@ Guide.page.plan = function () {
     page.fill(rest, [
       all.texts.block_name ? el("p", { "class": "where" }, ["Block: " + all.texts.block_name]) : null,
       plan.ask_next === "" ? null : el("p", { "class": "print-not" }, [ask(plan.ask_next)]),
-      page.drawing.figure(plan.drawing, show.word)
+      el("div", { "class": "beside" }, [drawing("Before", plan.before), drawing("After", plan.drawing)])
     ].concat(plan.parts.map((part, place) => one(part, place, plan.parts, facts, part.uses.indexOf(data.main) < 0 ? null : later)), [
       most,
       sources(found.sources),
