@@ -2,43 +2,9 @@
 
 import pytest
 
-from generator.answers.compute import compute
 from generator.reading.rulebook import Rulebook
 from generator.reading.variety_lists import verdict
-
-CORDON = {
-    "present_structure": "spur_cordon",
-    "pruning_method": "hand",
-    "use": "wine",
-    "dark_stain_in_trunk": "not_cut",
-    "signs_seen_when": "in_leaf",
-    "trunk_disease_vines_pct": 0,
-    "sound_cordon_pct": 95,
-    "spur_positions_missing_pct": 5,
-    "good_canes_per_vine": 3,
-    "canes_wanted_per_vine": 2,
-    "cane_diameter_mm": 9,
-    "crop_made_in_two_of_three_years": "yes",
-}
-
-
-def outcome(rulebook: Rulebook, decision: str, **facts: object) -> str:
-    """The settled outcome of a decision."""
-    answer = compute(rulebook, decision, facts)
-    assert answer["settled"], answer["possible"]
-    return answer["outcome"]
-
-
-def target(rulebook: Rulebook, **facts: object) -> str:
-    """The form that pruning_system aims for."""
-    found = outcome(rulebook, "pruning_system", **(CORDON | facts))
-    return next(one.target for one in rulebook.decisions["pruning_system"].outcomes if one.id == found)
-
-
-def printed(rulebook: Rulebook, evidence: str) -> dict:
-    """The figures of a piece of evidence as its source prints them."""
-    return rulebook.evidence[evidence].outputs
-
+from tests.published.vines import CORDON, outcome, printed, target
 
 VARIETY_OF = {
     "Sultana / Thompson Seedless": "sultana",
@@ -145,13 +111,13 @@ def test_no_published_share_stands_behind_renewing_a_whole_block(rulebook: Ruleb
 @pytest.mark.parametrize("inches", [4, 5])
 def test_the_printed_height_of_the_head_is_right(rulebook: Rulebook, inches: int) -> None:
     """hg-01: the head sits 4 to 5 inches below the wire."""
-    assert outcome(rulebook, "head_height", head_below_wire_cm=round(inches * 2.54)) == "right"
+    assert outcome(rulebook, "head_height", present_structure="cane_head", head_below_wire_cm=round(inches * 2.54)) == "right"
 
 
 @pytest.mark.parametrize("centimetres", [15, 20])
 def test_the_height_heard_in_the_trade_is_right_as_well(rulebook: Rulebook, centimetres: int) -> None:
     """hg-02: 15 to 20 cm or a fist and thumb below the wire."""
-    assert outcome(rulebook, "head_height", head_below_wire_cm=centimetres) == "right"
+    assert outcome(rulebook, "head_height", present_structure="cane_head", head_below_wire_cm=centimetres) == "right"
 
 
 def test_fruit_dried_on_cut_canes_asks_for_canes_whatever_the_list_says(rulebook: Rulebook) -> None:
@@ -174,8 +140,17 @@ def test_barbera_that_bore_on_either_form_keeps_it(rulebook: Rulebook) -> None:
     assert outcome(rulebook, "pruning_system", **(CORDON | facts | {"present_structure": "cane_head"})) == "keep_canes"
 
 
-def test_a_hedge_is_not_judged_by_rules_for_hand_pruning(rulebook: Rulebook) -> None:
+@pytest.mark.parametrize(("crop", "answer"), [("yes", "keep_hedge"), ("no", "hedge_not_covered")])
+def test_a_hedge_is_not_judged_by_rules_for_hand_pruning(rulebook: Rulebook, crop: str, answer: str) -> None:
     """L15: a hedge carries 70 to 150 nodes where a hand-pruned vine carries 20 to 25, and fewer burst."""
     by_hand, hedge = printed(rulebook, "L15-hedge-pruning-france")["buds_per_vine"]
     assert min(hedge) > max(by_hand)
-    assert outcome(rulebook, "pruning_system", **(CORDON | {"present_structure": "machine_hedge"})) == "machine_not_covered"
+    facts = CORDON | {"present_structure": "machine_hedge", "crop_made_in_two_of_three_years": crop}
+    assert outcome(rulebook, "pruning_system", **facts) == answer
+
+
+def test_a_hedge_that_stays_is_counted_every_year(rulebook: Rulebook) -> None:
+    """L19: a box left as many buds as hand pruning in the first season, 88 and 100 % more in the second and third."""
+    assert printed(rulebook, "L19-box-pruning-compensation")["extra_buds_percent_MP2"] == [0, 88, 100]
+    hedge = next(one for one in rulebook.decisions["pruning_system"].outcomes if one.id == "keep_hedge")
+    assert "each year" in hedge.action and hedge.layout == "none"
