@@ -36,12 +36,15 @@ def facts_of(document: Document, varieties: tuple[Choice, ...]) -> tuple[Fact, .
 
 
 def whole(document: Document, varieties: tuple[Choice, ...]) -> Fact:
-    """A file that is asked by node as one fact, for lists and pages: its texts name all nodes, its code the first and the last."""
+    """A file that is asked by node as one fact, for lists and pages: its texts name all nodes (`at node {node}` is `at nodes 1 to 15`),
+    its code the first and the last, its node is the last one."""
     nodes = document.data[FIELD]
     letter = document.data["code"]
-    texts = _texts(document, f"1 to {nodes}")
+    plural = {name: document.data[name].replace(f"node {PLACE}", f"nodes {PLACE}") for name in TEXTS}
+    texts = _texts(replace(document, data=plural), f"1 to {nodes}")
     texts["code"] = f"{letter}A to {letter}{ascii_uppercase[nodes - 1]}"
-    return fact(replace(document, data={**document.data, **texts}), varieties)
+    made = fact(replace(document, data={**document.data, **texts}), varieties)
+    return replace(made, series=document.id, node=nodes)
 
 
 def clashes(files: dict[str, tuple[Fact, ...]]) -> Iterator[Problem]:

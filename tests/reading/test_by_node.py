@@ -26,7 +26,7 @@ def test_each_has_its_own_code_and_words(good: Rulebook) -> None:
 def test_as_a_whole_it_names_all_nodes(good: Rulebook) -> None:
     """Lists and pages show it once, in the place of its first node."""
     whole = once(good)["primordia_node"]
-    assert (whole.label, whole.code) == ("Primordia at node 1 to 12", "JA to JL")
+    assert (whole.label, whole.code) == ("Primordia at nodes 1 to 12", "JA to JL")
     assert not set(NODES) & set(once(good))
 
 
