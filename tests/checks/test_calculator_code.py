@@ -97,3 +97,30 @@ def test_sums_that_stop_are_told_at_their_worked_example(problems_with, result, 
     """With the line of the code that they stop at."""
     problems = problems_with(RECORDS + FUNCTION.format(result))
     assert problems[0].splitlines()[0].endswith(f": Worked example “What this shows, as a sentence”: {said}")
+
+
+NODES = """label: Buds at node {node}
+ask: How many buds are at node {node}?
+observe: Count.
+kind: number
+unit: ha
+range: [0, 4]
+step: 0.01
+lifetime: winter
+code: J
+by_node: 3
+stage: assess
+"""
+
+
+def test_a_fact_by_node_is_a_list_in_the_code(problems_with, tmp_path):
+    """The form names it once; a plain number in the code is told with the type that belongs there."""
+    rules = tmp_path / "rules"
+    (rules / "facts" / "buds_node.yml").write_text(NODES)
+    form = rules / "calculators" / "bud_count.yml"
+    form.write_text(form.read_text().replace("  - area_ha ", "  - buds_node "))
+    problems = problems_with(RECORDS.replace("area_ha: float", "buds_node: float") + FUNCTION)
+    assert problems[0].splitlines() == [
+        "rules/calculators/bud_count.yml:2: The input `buds_node` is asked by node in the form and float in the code.",
+        "    It should be list[Maybe] in the code.",
+    ]
