@@ -16,6 +16,7 @@ from generator.reading.variety_lists import verdict
 
 HERE = "varieties.md"
 BY_LISTS = "fruit_from_lists"
+NOTHING = "Nothing found"
 SAYS = {"spur": "spurs", "cane": "canes", "either": "either"}
 USES = {"wine": "Wine and juice", "table": "Table", "dried": "Dried"}
 MEASURES = {
@@ -55,7 +56,7 @@ class Found:
 
 @dataclass(frozen=True)
 class Line:
-    """A variety in the list of all: its names, what the lists come to, on which nodes something was found (empty: nothing),
+    """A variety in the list of all: its names, what the lists come to, for which nodes something was found (empty: nothing),
     and the anchor of its letter when it is the first under it."""
 
     id: str
@@ -143,7 +144,7 @@ def what_follows(rulebook: Rulebook, says: str) -> list[tuple[str, str]]:
 
 def varieties_list(rulebook: Rulebook, table: Decision | None) -> str:
     """All varieties by use, with anchors from A to Z."""
-    labels = {one.id: one.label for one in table.outcomes} if table else {}
+    labels = {one.id: one.label for one in table.outcomes} | {"nothing_published": NOTHING} if table else {}
     groups = [group(rulebook, use, labels) for use in USES]
     return render("varieties.md.jinja", words=wording, links=Links(HERE), groups=[one for one in groups if one.lines], table=table)
 
