@@ -18,6 +18,8 @@ DISCS = """() => [...document.querySelectorAll(".look svg")].map((svg) => {
     return {frame: box(svg), discs: [...svg.querySelectorAll(".k-disc")].map(box),
         digits: [...svg.querySelectorAll(".k-number")].map((text) => parseFloat(getComputedStyle(text).fontSize) * svg.getScreenCTM().a)}; })"""
 
+SMALLEST = 9.5  # pixels of a digit
+
 looks = pytest.mark.parametrize("look", WANTED)
 
 
@@ -67,18 +69,28 @@ def test_what_is_said_stands_with_its_standing_and_sources(built, rulebook):
         assert all(f"look/{look.id}.md" in built[f"src/{cite.id}.md"] for said in look.says for cite in said.cites if cite.id in rulebook.sources)
 
 
-@pytest.mark.parametrize("width", [390, 810])
 @looks
-def test_numbers_cover_neither_each_other_nor_the_edge(new_page, served, look, width):
-    """On phone and tablet; the digits are large enough to be read at arm's length."""
-    page = new_page(width, 844)
+def test_a_drawing_is_legible_and_usable_by_everybody(new_page, served, axe, look):
+    """On phone and tablet no number covers another or leaves the picture; light and dark, axe finds nothing; no page scrolls sideways."""
+    page = new_page(390, 844)
     page.goto(f"{served}look/{look}.html")
-    for picture in page.evaluate(DISCS):
-        left, top, right, bottom = picture["frame"]
-        for k, disc in enumerate(picture["discs"]):
-            assert left <= disc[0] and top <= disc[1] and disc[2] <= right and disc[3] <= bottom, k
-            assert not [other for other in picture["discs"][:k] if covers(disc, other)]
-        assert all(height >= 9.5 for height in picture["digits"])
+    for width in (390, 810):
+        page.set_viewport_size({"width": width, "height": 844})
+        assert [fault for picture in page.evaluate(DISCS) for fault in ill_placed(picture)] == []
+        assert page.evaluate("document.documentElement.scrollWidth") <= width
+    for scheme in ("light", "dark"):
+        page.emulate_media(color_scheme=scheme)
+        assert axe(page) == []
+
+
+def ill_placed(picture):
+    """The numbers of a picture that cover others or its edge, or are too small to be read at arm's length."""
+    left, top, right, bottom = picture["frame"]
+    for k, disc in enumerate(picture["discs"]):
+        if left > disc[0] or top > disc[1] or disc[2] > right or disc[3] > bottom:
+            yield f"disc {k} leaves the picture"
+        if any(covers(disc, other) for other in picture["discs"][:k]) or picture["digits"][k] < SMALLEST:
+            yield f"disc {k} covers another or is too small"
 
 
 def covers(disc, other):
@@ -86,16 +98,6 @@ def covers(disc, other):
     across = (disc[0] + disc[2] - other[0] - other[2]) / 2
     down = (disc[1] + disc[3] - other[1] - other[3]) / 2
     return (across**2 + down**2) ** 0.5 < disc[2] - disc[0]
-
-
-@looks
-def test_a_drawing_is_usable_by_everybody(new_page, served, axe, look):
-    """In light and dark; no page scrolls sideways on a phone."""
-    for dark in (False, True):
-        page = new_page(390, 844, dark=dark)
-        page.goto(f"{served}look/{look}.html")
-        assert axe(page) == []
-        assert page.evaluate("document.documentElement.scrollWidth") <= 390
 
 
 def test_paper_tells_the_kinds_of_wood_apart(built):

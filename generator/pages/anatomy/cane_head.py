@@ -59,7 +59,7 @@ def _four() -> Picture:
         pin("renewal_spur", (0, -1150), (-26, HEAD - 100), (26, HEAD - 100)),
         pin("cane", (-430, -700), (-430, WIRE + 6)),
         pin("upper_cane", (-430, -1150), (-430, UPPER - 6)),
-        pin("wire", (760, -1150), (715, UPPER), (715, WIRE)),
+        pin("wire", (752, -1148), (715, UPPER), (715, WIRE)),
         pin("head", (-170, -590), (-22, HEAD + 14)),
     )
     return Picture("four", -800, -1200, 1600, 720, (*shapes, *_head()), pins)

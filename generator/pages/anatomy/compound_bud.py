@@ -26,7 +26,7 @@ def at_the_node() -> Picture:
         pin("node", (-12, 6.5), (-3.4, 2.2)),
         pin("internode", (-11, 14.5), (-2.4, 13)),
     )
-    return Picture("node", -20, -17, 40, 34, tuple(shapes), pins)
+    return Picture("node", -20, -15, 40, 31, tuple(shapes), pins)
 
 
 def _bud_outside() -> Shape:

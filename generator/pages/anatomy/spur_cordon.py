@@ -11,7 +11,7 @@ TIP, NEXT = 690, 745
 
 def draw() -> list[Picture]:
     """Before and after."""
-    return [_picture("before", _found(), _pins_before(), -1380), _picture("after", _pruned(), _pins_after(), -1190)]
+    return [_picture("before", _found(), _pins_before(), -1390), _picture("after", _pruned(), _pins_after(), -1200)]
 
 
 def _picture(name: str, wood: Shapes, pins: tuple[Pin, ...], top: float) -> Picture:
@@ -46,7 +46,7 @@ def _pins_before() -> tuple[Pin, ...]:
         pin("spur_position", (-560, -700), (-530, WIRE - 12)),
         pin("last_spur", (-700, -690), stub(-650).at(30)),
         pin("lower_cane", (240, -1330), found_cane(285, False, 430).nodes[5]),
-        pin("upper_cane", (480, -1340), found_cane(530, True, 420).nodes[4]),
+        pin("upper_cane", (480, -1332), found_cane(530, True, 420).nodes[4]),
         pin("empty", (400, -700), (EMPTY, WIRE - 14)),
         pin("wire", (40, -1300), (40, WIRE - 290)),
         pin("neighbour", (720, -700), (775, WIRE + 4)),
@@ -58,7 +58,7 @@ def _pins_after() -> tuple[Pin, ...]:
     return (
         pin("spur", (-330, -1130), (-310, WIRE - 130)),
         pin("stub", (-190, -1100), (-153, WIRE - 44)),
-        pin("spacing", (-590, -1150), (-590, WIRE - 250)),
+        pin("spacing", (-590, -1148), (-590, WIRE - 250)),
         pin("empty", (400, -700), (EMPTY, WIRE - 14)),
         pin("tip_gap", (700, -1040), ((TIP - 20 + NEXT) / 2, WIRE - 60)),
         pin("arm", (-340, -700), (-350, WIRE + 6)),

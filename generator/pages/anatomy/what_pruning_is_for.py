@@ -36,7 +36,7 @@ def load() -> Picture:
         shapes += shoot(low.moved(-10, 0), 112, 270, 12, 84) + shoot(high.moved(10, 0), 72, 290, 12, 84)
         shapes += [*bunch(low.moved(-74, -74), 120), *bunch(high.moved(84, -60), 120), *grown.shapes, *cut_face(way, way.length, 23)]
     shapes += limb("old", ARM, 58, 52, furrows=3)
-    pins = (pin("load_node", (-130, 120), (-264, -62), (2, -62)), pin("load_shoot", (140, -520), (80, -350)), pin("load_bunch", (380, 120), (356, -110)))
+    pins = (pin("load_node", (-130, 120), (-264, -62), (2, -62)), pin("load_shoot", (140, -520), (80, -350)), pin("load_bunch", (366, 112), (356, -110)))
     return Picture("load", -420, -570, 840, 740, tuple(shapes), pins, half=True)
 
 

@@ -77,8 +77,8 @@ def cane(
     bud is the length of a bud, 0 for one that goes with the thickness, below 0 for wood drawn without buds."""
     fine = thin > FINE * spine.length / 100
     around = (-0.9, 0.0, 0.9) if fine else (0.0,)
-    places = [spine.length * k / 2 for k in range(3)] + [s + d * thick for s in nodes for d in around]
-    places = sorted(s for s in places if 0 <= s <= spine.length)
+    ends = [s for s in (0, spine.length / 2, spine.length) if all(abs(s - node) > 1.6 * thick for node in nodes)]
+    places = sorted({*ends, *(min(max(s + d * thick, 0), spine.length) for s in nodes for d in around)})
     left, right, shapes, tips = [], [], [], []
     for s in places:
         swelling = max((0.3 * math.exp(-(((s - node) / (0.6 * thick)) ** 2)) for node in nodes), default=0.0)
