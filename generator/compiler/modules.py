@@ -8,8 +8,7 @@ from pathlib import Path
 from generator.compiler.scope import Scope, expression, outside
 from generator.compiler.types import ANY_WHOLE, BROKEN, SCALARS, Code, Parameter, Refused, Signature, Span, Type, js_name, need
 
-ROOT = Path(__file__).resolve().parents[2]
-CALCULATORS = ROOT / "generator" / "calculators"
+CALCULATORS = Path(__file__).resolve().parents[1] / "calculators"
 PACKAGE = "generator.calculators."
 UNSAFE = re.compile("[\u2028\u2029\U00010000-\U0010ffff]")
 
@@ -17,12 +16,14 @@ UNSAFE = re.compile("[\u2028\u2029\U00010000-\U0010ffff]")
 @dataclass
 class Module:
     """A module whose top level has been read: what its own and its imported names mean, where the imported ones come from,
-    the values of its constants. ranges are the declared ones of the ints among its inputs (the fields of ...Inputs)."""
+    the values of its constants. ranges are the declared ones of the ints among its inputs (the fields of ...Inputs). texts are all that the
+    reading depends on: of its file and of every file behind its imports."""
 
     name: str
     path: str
     text: str
     ranges: dict[str, Span] = field(default_factory=dict)
+    texts: dict[Path, str] = field(default_factory=dict)
     tree: ast.Module = field(default_factory=lambda: ast.Module([], []))
     names: dict[str, Signature | Code] = field(default_factory=dict)
     imports: dict[str, str] = field(default_factory=dict)
@@ -33,19 +34,18 @@ class Module:
 def read_file(name: str, ranges: dict[str, Span] | None = None, trail: tuple[str, ...] = ()) -> Module:
     """Read generator/calculators/<name>.py; trail names the modules that are importing it. Raises FileNotFoundError."""
     path = CALCULATORS / f"{name}.py"
-    return read(Module(name, path.relative_to(ROOT).as_posix(), path.read_text(encoding="utf-8"), ranges or {}), (*trail, name))
+    text = path.read_text("utf-8")
+    return read(Module(name, f"generator/calculators/{name}.py", text, ranges or {}, {path: text}), (*trail, name))
 
 
-# Modules already read without a refusal, by name and text: many ways of importing lead to the same module.
-READ: dict[tuple[str, str], Module] = {}
+READ: dict[str, Module] = {}  # modules already read: many ways of importing lead to the same one
 
 
 def read_imported(name: str, trail: tuple[str, ...]) -> Module:
-    """The module that another imports; a sound one is read once for each text."""
-    text = (CALCULATORS / f"{name}.py").read_text(encoding="utf-8")
-    found = READ.get((name, text)) or read_file(name, None, trail)
-    if not found.refusals:
-        READ[name, text] = found
+    """The module that another imports; a sound one is read once, until a text that it depends on is another."""
+    found = READ.get(name)
+    if not found or found.refusals or any(not path.is_file() or path.read_text("utf-8") != text for path, text in found.texts.items()):
+        found = READ[name] = read_file(name, None, trail)
     return found
 
 
@@ -65,8 +65,7 @@ def read(module: Module, trail: tuple[str, ...]) -> Module:
             read_top(node, module, trail)
         except Refused as refused:
             module.refusals.append(refused)
-            names = [getattr(node, "name", ""), getattr(getattr(node, "target", node), "id", "")]
-            names += [part.name for part in getattr(node, "names", [])]
+            names = [getattr(part, "name", "") for part in getattr(node, "names", [node])] + [getattr(getattr(node, "target", node), "id", "")]
             module.names = {**{name: Code("", BROKEN) for name in names}, **module.names}
     return module
 
@@ -114,6 +113,7 @@ def read_import(node: ast.ImportFrom, module: Module, trail: tuple[str, ...]) ->
         raise Refused(node, f"`{node.module}` cannot be imported here.", "Write from generator.calculators.x import y, or import math.")
     need(other not in trail, node, f"The import of `{other}` goes round in a circle.", "Move what both need into a third module.")
     exported = read_imported(other, trail)
+    module.texts |= exported.texts
     for alias in node.names:
         if alias.asname or alias.name not in exported.names or alias.name in exported.imports:
             raise Refused(node, f"`{alias.name}` is not defined in {exported.path}.", "Import it under its name from where it is defined.")

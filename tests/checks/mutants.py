@@ -39,9 +39,10 @@ def mutants(rulebook: Rulebook) -> Iterator[Mutant]:
 
 def survives(rulebook: Rulebook, mutant: Mutant) -> bool:
     """True when no worked example and no proof objects to the mistake."""
-    changed = {**rulebook.decisions, mutant.decision.id: mutant.decision}
-    needed = {name: changed[name] for name in feeding_order(rulebook, mutant.decision.id)}
-    book = replace(rulebook, decisions=needed)
+    own = mutant.decision.id
+    feeding = {name: rulebook.decisions[name] for name in feeding_order(rulebook, own) if name != own}
+    # The table itself first: most mistakes are told at its first examples.
+    book = replace(rulebook, decisions={own: mutant.decision, **feeding})
     return not any(True for proof in PROOFS for _ in proof.check(book))
 
 

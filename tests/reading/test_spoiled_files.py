@@ -16,6 +16,7 @@ from tests.measured import Told
 from tests.reading.spoiling import spoiled
 
 LONGEST_S = 5.0
+FAIR_SHARE = 0.8  # 88 of a hundred when this was measured; the rest are slips that leave a good file, such as a blank line more
 OF_THE_MACHINE = re.compile(r"is not of type|\$ref|anyOf|allOf|Traceback|None|dict|schema|instance")
 
 
@@ -23,8 +24,8 @@ def test_spoiled_files_give_problems_in_plain_words(rules: Path, amount: Callabl
     """Every problem names a file that is there, a line that it has, and ends as a sentence; case by seed."""
     add_missing(rules, "2026-11-25")
     files = sorted(rules.rglob("*.yml"))
-    noticed = 0
-    for seed in range(amount(1_000, 10_000)):
+    cases, noticed = amount(1_000, 10_000), 0
+    for seed in range(cases):
         random = Random(seed)
         path = random.choice(files)
         good = path.read_text()
@@ -33,8 +34,8 @@ def test_spoiled_files_give_problems_in_plain_words(rules: Path, amount: Callabl
         noticed += _told_plainly(rules, seed)
         path.write_text(good)
         told(1, "spoiled files, read and checked without a traceback")
-    told(noticed, "of them told as problems in plain words")
-    assert noticed > 0
+    told(noticed, "of them told as problems in plain words", of=cases)
+    assert noticed >= FAIR_SHARE * cases
 
 
 def _told_plainly(rules: Path, seed: int) -> bool:
