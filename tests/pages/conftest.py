@@ -29,6 +29,8 @@ KINDS = {
     "sources": "sources.html",
     "words": "glossary.html",
     "varieties": "varieties.html",
+    "drawing": "look/what_pruning_is_for.html",
+    "drawings": "looks.html",
     "standings": "how-sure-we-are.html",
     "changes": "changes.html",
     "not there": "404.html",

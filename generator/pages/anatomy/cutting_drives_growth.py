@@ -67,7 +67,7 @@ def hard() -> Picture:
     """Four nodes on strong roots: few shoots, each long and thick, and shoots from old wood."""
     shapes = _vine([(x, 430, 15, 74) for x in (-150, -60, 60, 150)])
     shapes += shoot(Point(-14, -330), 140, 150, 8, 52) + shoot(Point(12, -200), 36, 130, 8, 48)
-    pins = (pin("reserves", (-170, 110), (-12, -90), (-84, 80)), pin("strong_shoots", (212, -985), (152, -860)), pin("watershoot", (186, -190), (92, -266)))
+    pins = (pin("reserves", (-170, 110), (-12, -90), (-84, 80)), pin("strong_shoots", (212, -985), (134, -800)), pin("watershoot", (186, -190), (92, -266)))
     return Picture("hard", -250, -1040, 500, 1220, tuple(shapes), pins, half=True)
 
 
