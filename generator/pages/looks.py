@@ -106,7 +106,8 @@ def _faults(look: Look) -> list[Problem]:
     faults = []
     for scene in look.scenes:
         if scene.id not in pictures:
-            faults.append(Problem(look.where.path, look.where.line, f"The drawing has no picture `{scene.id}`.", suggestion(scene.id, pictures)))
+            sentence = f"The drawing has no picture `{scene.id}`."
+            faults.append(Problem(look.where.path, look.where.line, sentence, suggestion(scene.id, pictures)))
     places = {pin.mark: None for scene in look.scenes if scene.id in pictures for pin in pictures[scene.id].pins}
     for mark in look.marks:
         if mark.id not in places:

@@ -92,7 +92,8 @@ def _head() -> Shapes:
     knob = blob("old", *(Point(x, HEAD + y) for x, y in around))
     lines = [stroke("bark", Point(x, HEAD + 56), Point(x * 1.3, HEAD + 24), Point(x * 0.8, HEAD - 6)) for x in (-24, -8, 9, 25)]
     old = Spine(Point(30, HEAD + 28), Point(52, HEAD + 16))
-    face = [*limb("two", old, 26, 24, 0, 0.03), *cut_face(old, old.length, 23), *cut_face(Spine(Point(-30, HEAD + 44), Point(-42, HEAD + 40)), 10, 20)]
+    other = Spine(Point(-30, HEAD + 44), Point(-42, HEAD + 40))
+    face = [*limb("two", old, 26, 24, 0, 0.03), *cut_face(old, old.length, 23), *cut_face(other, 10, 20)]
     return [*limb("old", STEM, 66, 58, furrows=4), knob, Oval("joined_old", Point(0, HEAD + 60), 27, 12), *lines, *face]
 
 

@@ -1,7 +1,7 @@
 """Canes cut across: round, oval and flat, poorly ripened, dead, and scratched. Lengths in mm."""
 
 from generator.pages.drawing.geometry import Point, Spine
-from generator.pages.drawing.shapes import Oval, Picture, Shapes, blob, pin, stroke
+from generator.pages.drawing.shapes import Oval, Picture, Pin, Shapes, blob, pin, stroke
 from generator.pages.drawing.wood import cane
 
 MIDDLE = Point(0, 0)
@@ -25,17 +25,27 @@ def draw() -> list[Picture]:
     ]
 
 
-def _cut(name: str, across: float, down: float, pith_across: float, pith_down: float, pins: tuple, pith: str = "heart", alive: bool = True) -> Picture:
-    """A cane cut across: bark, green layer, wood with its rays, pith."""
+def _cut(
+    name: str,
+    across: float,
+    down: float,
+    pith_across: float,
+    pith_down: float,
+    pins: tuple[Pin, ...],
+    pith: str = "heart",
+    alive: bool = True,
+) -> Picture:
+    """A cane cut across: bark, green layer, wood with its rays, pith; half the width and height of the cane and of its pith."""
     shapes: Shapes = [Oval("rind", MIDDLE, across, down), Oval("green" if alive else "dead", MIDDLE, across - 0.42, down - 0.42)]
     shapes += [Oval("wood" if alive else "brown", MIDDLE, across - 0.85, down - 0.85)]
     for k in range(0, 360, 15):
-        far, near = Point(0, 0).away(k, 1), Point(0, 0).away(k, 1)
-        inner = Point(near.x * (pith_across + 0.25), near.y * (pith_down + 0.25))
-        shapes.append(stroke("ray", inner, Point(far.x * (across - 1.05), far.y * (down - 1.05))))
+        way = MIDDLE.away(k, 1)
+        inner = Point(way.x * (pith_across + 0.25), way.y * (pith_down + 0.25))
+        shapes.append(stroke("ray", inner, Point(way.x * (across - 1.05), way.y * (down - 1.05))))
     shapes += [Oval(pith, MIDDLE, pith_across, pith_down)]
     if not alive:
-        shapes += [stroke("crack", Point(-3, -1), Point(-1.4, 0.4), Point(-0.2, 2.8)), stroke("crack", Point(1.3, -2.9), Point(2, -0.6), Point(3, 0.6))]
+        shapes.append(stroke("crack", Point(-3, -1), Point(-1.4, 0.4), Point(-0.2, 2.8)))
+        shapes.append(stroke("crack", Point(1.3, -2.9), Point(2, -0.6), Point(3, 0.6)))
     return Picture(name, -8, -8, 16, 16, tuple(shapes), pins, half=True)
 
 

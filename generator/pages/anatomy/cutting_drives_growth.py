@@ -5,6 +5,11 @@ from generator.pages.drawing.shapes import Oval, Picture, Shapes, pin, stroke
 from generator.pages.drawing.summer import shoot
 from generator.pages.drawing.wood import cane, cut_face, limb, spaced
 
+ROOTS = (
+    ((-8, 16), (-60, 66), (-140, 92), (-210, 130)),
+    ((8, 16), (60, 72), (130, 100), (205, 120)),
+    ((0, 20), (10, 80), (-8, 130), (2, 175)),
+)
 OLD = Spine(Point(-110, 2), Point(-30, -2), Point(30, 2), Point(110, -2))
 
 
@@ -23,7 +28,10 @@ def upright() -> Picture:
         side = 1 if k % 2 == 0 else -1
         shapes += shoot(grown.nodes[k].moved(-side * 4, 0), 90 + side * 42, long, 6, 26)
     shapes += [*cut_face(way, way.length, 9), *limb("old", OLD, 34, 32, furrows=3)]
-    pins = (pin("end_node", (58, -150), grown.nodes[6].moved(2, 2)), pin("base_nodes", (-52, -66), grown.nodes[0], grown.nodes[1]))
+    pins = (
+        pin("end_node", (58, -150), grown.nodes[6].moved(2, 2)),
+        pin("base_nodes", (-52, -66), grown.nodes[0], grown.nodes[1]),
+    )
     return Picture("upright", -90, -350, 180, 376, tuple(shapes), pins, half=True)
 
 
@@ -59,7 +67,10 @@ def long_spur() -> Picture:
     shapes: Shapes = list(grown.shapes)
     shapes += shoot(grown.nodes[1].moved(4, 0), 56, 96, 8, 34) + shoot(grown.nodes[2].moved(-4, 0), 118, 108, 8, 34)
     shapes += [*cut_face(way, way.length, 13), *limb("old", OLD, 34, 32, furrows=3)]
-    pins = (pin("new_end_nodes", (70, -216), grown.nodes[2], grown.nodes[1]), pin("sleeping_node", (-58, -60), grown.nodes[0].moved(-4, -4)))
+    pins = (
+        pin("new_end_nodes", (70, -216), grown.nodes[2], grown.nodes[1]),
+        pin("sleeping_node", (-58, -60), grown.nodes[0].moved(-4, -4)),
+    )
     return Picture("long_spur", -90, -300, 180, 326, tuple(shapes), pins, half=True)
 
 
@@ -67,7 +78,11 @@ def hard() -> Picture:
     """Four nodes on strong roots: few shoots, each long and thick, and shoots from old wood."""
     shapes = _vine([(x, 430, 15, 74) for x in (-150, -60, 60, 150)])
     shapes += shoot(Point(-14, -330), 140, 150, 8, 52) + shoot(Point(12, -200), 36, 130, 8, 48)
-    pins = (pin("reserves", (-170, 110), (-12, -90), (-84, 80)), pin("strong_shoots", (212, -985), (134, -800)), pin("watershoot", (186, -190), (92, -266)))
+    pins = (
+        pin("reserves", (-170, 110), (-12, -90), (-84, 80)),
+        pin("strong_shoots", (212, -985), (134, -800)),
+        pin("watershoot", (186, -190), (92, -266)),
+    )
     return Picture("hard", -250, -1040, 500, 1220, tuple(shapes), pins, half=True)
 
 
@@ -82,9 +97,8 @@ def _vine(shoots: list[tuple[float, float, float, float]]) -> Shapes:
     """A small vine with its roots and stores; each shoot by its place, length, thickness and size of leaf."""
     stem = Spine(Point(0, 30), Point(-6, -160), Point(5, -330), Point(0, -450))
     ways = [Spine(Point(side * 4, -440), Point(side * 40, -478), Point(side * 110, -490), Point(side * 228, -488)) for side in (-1, 1)]
-    roots = [((-8, 16), (-60, 66), (-140, 92), (-210, 130)), ((8, 16), (60, 72), (130, 100), (205, 120)), ((0, 20), (10, 80), (-8, 130), (2, 175))]
     shapes: Shapes = [stroke("ground", Point(-250, 8), Point(-120, 2), Point(0, 9), Point(120, 3), Point(250, 8))]
-    for k, way in enumerate(roots):
+    for k, way in enumerate(ROOTS):
         shapes += limb("root", Spine(*(Point(*at) for at in way)), 34, 8, 0, seed=k)
     for x, long, thick, size in shoots:
         shapes += shoot(Point(x, -500), 90 + x * 0.02, long, thick, size, sway=4, fine=size > 60)

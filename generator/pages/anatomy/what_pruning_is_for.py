@@ -22,7 +22,10 @@ def form() -> Picture:
         shapes += gone_position(x, 360)
     for x in places:
         shapes += pruned_position(x)
-    pins = (pin("grown", (0, -1240), (-186, WIRE - 290), (190, WIRE - 290)), pin("form", (280, -580), (30, -640), (230, WIRE + 8)))
+    pins = (
+        pin("grown", (0, -1240), (-186, WIRE - 290), (190, WIRE - 290)),
+        pin("form", (280, -580), (30, -640), (230, WIRE + 8)),
+    )
     return Picture("form", -700, -1330, 1400, 1080, (*shapes, *trunk(), *arms(-1, 1)), pins, half=True)
 
 
@@ -36,7 +39,11 @@ def load() -> Picture:
         shapes += shoot(low.moved(-10, 0), 112, 270, 12, 84) + shoot(high.moved(10, 0), 72, 290, 12, 84)
         shapes += [*bunch(low.moved(-74, -74), 120), *bunch(high.moved(84, -60), 120), *grown.shapes, *cut_face(way, way.length, 23)]
     shapes += limb("old", ARM, 58, 52, furrows=3)
-    pins = (pin("load_node", (-130, 120), (-264, -62), (2, -62)), pin("load_shoot", (140, -520), (80, -350)), pin("load_bunch", (366, 112), (356, -110)))
+    pins = (
+        pin("load_node", (-130, 120), (-264, -62), (2, -62)),
+        pin("load_shoot", (140, -520), (80, -350)),
+        pin("load_bunch", (366, 112), (356, -110)),
+    )
     return Picture("load", -420, -570, 840, 740, tuple(shapes), pins, half=True)
 
 
@@ -44,7 +51,8 @@ def balance() -> Picture:
     """A pair of scales on the trunk of a vine: shoots in one pan, fruit in the other."""
     stem = Spine(Point(0, 260), Point(-8, 60), Point(6, -120), Point(0, -250))
     beam = Spine(Point(-330, -232), Point(-120, -250), Point(0, -256), Point(120, -250), Point(330, -232))
-    shapes: Shapes = [*limb("old", stem, 74, 52, furrows=4), *limb("old", beam, 34, 32, furrows=2), Oval("joined_old", Point(0, -246), 30, 22)]
+    shapes: Shapes = [*limb("old", stem, 74, 52, furrows=4), *limb("old", beam, 34, 32, furrows=2)]
+    shapes.append(Oval("joined_old", Point(0, -246), 30, 22))
     for x in (-300, 300):
         ties = [straight("tie", Point(x, -226), Point(x + d, -10)) for d in (-110, 110)]
         shapes += [*ties, *limb("two", Spine(Point(x - 126, -8), Point(x, 4), Point(x + 126, -8)), 18, 18, 0, 0.03)]
@@ -70,6 +78,11 @@ def next_wood() -> Picture:
     for base, lean in ((low, -1), (high, 1)):
         growth = Spine(base, base.moved(lean * 54 - 30, -130), base.moved(lean * 62 - 34, -400))
         shapes += cane(growth, [60 + 56 * k for k in range(6)], 24, 16, bud=30).shapes
-    shapes += [*spur.shapes, *cut_face(way, way.length, 24), *limb("old", head, 96, 108, furrows=4), Oval("joined_old", Point(-150, 62), 36, 20)]
-    pins = (pin("renewal_spur", (-350, 60), (-166, 0)), pin("next_wood", (-360, -440), low.moved(-88, -300), high.moved(20, -270)), pin("laid_cane", (200, 60), (200, -86)))
+    shapes += [*spur.shapes, *cut_face(way, way.length, 24), *limb("old", head, 96, 108, furrows=4)]
+    shapes.append(Oval("joined_old", Point(-150, 62), 36, 20))
+    pins = (
+        pin("renewal_spur", (-350, 60), (-166, 0)),
+        pin("next_wood", (-360, -440), low.moved(-88, -300), high.moved(20, -270)),
+        pin("laid_cane", (200, 60), (200, -86)),
+    )
     return Picture("next_wood", -420, -560, 840, 800, tuple(shapes), pins, half=True)

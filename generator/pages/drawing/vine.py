@@ -39,7 +39,8 @@ def roots() -> Shapes:
 
 def trunk() -> Shapes:
     """The trunk with its graft union, from the roots to the head."""
-    union = blob("old", Point(-58, GRAFT), Point(-42, GRAFT - 32), Point(34, GRAFT - 34), Point(56, GRAFT - 4), Point(44, GRAFT + 28), Point(-40, GRAFT + 30))
+    around = ((-58, 0), (-42, -32), (34, -34), (56, -4), (44, 28), (-40, 30))
+    union = blob("old", *(Point(x, GRAFT + y) for x, y in around))
     lines = [stroke("bark", Point(x, GRAFT - 22), Point(x * 1.35, GRAFT), Point(x, GRAFT + 20)) for x in (-28, -8, 12, 32)]
     return [*limb("old", TRUNK, 80, 60, furrows=4), union, *lines, Oval("joined_old", Point(0, 92), 34, 12)]
 
