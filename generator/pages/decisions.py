@@ -59,7 +59,7 @@ def decision_pages(rulebook: Rulebook) -> dict[str, str]:
 
 
 def is_long(table: Decision) -> bool:
-    """Whether a table is too long for its page to show examples and name every row's sources; they stand on the page beside it."""
+    """Whether a table is too long to stand on its own page with its examples; they stand on the page beside it."""
     return len(table.rows) > LONG
 
 
@@ -69,47 +69,53 @@ def more_path(table: Decision) -> str:
 
 
 def more_page(rulebook: Rulebook, table: Decision) -> str:
-    """The answers in full, what the rows rest on, all worked examples."""
+    """A long table, the answers in full, what the rows rest on, all worked examples."""
     return render(
         "more.md.jinja",
         words=wording,
         links=Links(more_path(table)),
         table=table,
-        rows=[line(rulebook, table, row) for row in table.rows] if is_long(table) and not table.generated else [],
+        policy=POLICY[table.policy],
         rests=list({rest.id: rest for row in table.rows for rest in rests(rulebook, row.cites + row.note_cites)}.values()),
         examples=[shown(rulebook, table, example) for example in table.examples],
+        **table_context(rulebook, table, is_long(table), ""),
     )
 
 
 def decision_page(rulebook: Rulebook, table: Decision) -> str:
     """The page of one table."""
-    links = Links(page_path("decision", table.id))
-    columns = [column(rulebook, name) for name in table.facts]
     beside = () if is_long(table) else table.examples[:SHOWN_BESIDE]
     cautions = dict.fromkeys([*table.cautions, *(name for row in table.rows for name in row.cautions)])
     return render(
         "decision.md.jinja",
         words=wording,
-        links=links,
+        links=Links(page_path("decision", table.id)),
         table=table,
         stage=rulebook.stages[table.stage],
         groups=of_decision(rulebook, table),
         policy=POLICY[table.policy],
-        columns=columns,
-        names={one.id: one.label for one in columns},
-        varieties={one.id: one.name for one in rulebook.varieties.values()} if table.generated else {},
-        rows=[line(rulebook, table, row) for row in table.rows],
+        names={name: column(rulebook, name).label for name in table.facts},
         cautions=[rulebook.cautions[name] for name in cautions if name in rulebook.cautions],
         examples=[shown(rulebook, table, example) for example in beside],
         more_path=more_path(table),
-        more=f"{table.id}.more.html",
         brief=is_long(table),
         feeds=[Use("decision", t.id, t.title) for t in rulebook.decisions.values() if table.id in t.facts],
         terms=[rulebook.terms[name] for name in table.terms if name in rulebook.terms],
         replaced_note=replaced_note(table.replaced),
         looks=looks.of_decision(rulebook, table.id),
         scripts=["assets/guide/core.js", f"assets/guide/d/{table.id}.js"],
+        **table_context(rulebook, table, not is_long(table), f"{table.id}.more.html"),
     )
+
+
+def table_context(rulebook: Rulebook, table: Decision, here: bool, sources: str) -> dict:
+    """What the templates of a table need: its columns and, where it is shown here, its rows; sources is the page that has them."""
+    return {
+        "columns": [column(rulebook, name) for name in table.facts],
+        "rows": [line(rulebook, table, row) for row in table.rows] if here else [],
+        "varieties": {one.id: one.name for one in rulebook.varieties.values()} if table.generated else {},
+        "sources": sources,
+    }
 
 
 def column(rulebook: Rulebook, name: str) -> Column:
@@ -122,7 +128,8 @@ def column(rulebook: Rulebook, name: str) -> Column:
 def line(rulebook: Rulebook, table: Decision, row: Row) -> Line:
     """A row of the table, in words."""
     words = {cell.fact: cell_words(rulebook, cell.fact, cell.text) for cell in row.when}
-    outcome = next((one for one in table.outcomes if one.id == row.then), Outcome(row.then, f"weight {row.weight:+g}", ""))
+    weighed = f"{abs(row.weight):g} for {table.sides[row.weight < 0]}" if row.weight and table.sides else f"{row.weight:+g}"
+    outcome = next((one for one in table.outcomes if one.id == row.then), Outcome(row.then, weighed, ""))
     return Line(row, tuple(words.get(name, "") for name in table.facts), outcome, rests(rulebook, row.cites))
 
 

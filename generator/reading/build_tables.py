@@ -59,6 +59,7 @@ def decision(document: Document, columns: Columns, varieties: dict[str, Variety]
         cautions=tuple(data.get("cautions", ())),
         terms=tuple(data.get("terms", ())),
         generated=generated,
+        sides=tuple(data.get("sides", ())),
     )
 
 

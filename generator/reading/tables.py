@@ -103,6 +103,7 @@ class Decision(Item):
     cautions: tuple[str, ...] = ()
     terms: tuple[str, ...] = ()
     generated: bool = False
+    sides: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

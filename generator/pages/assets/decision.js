@@ -3,22 +3,70 @@ Guide.page.decision = function () {
   "use strict";
   const page = Guide.page;
   const data = page.data;
-  data.tables = page.tables(data.tables);
+  const el = page.el;
+  const show = page.show;
+
+  function named(id) { return Guide.wording.word_text(data.catalogue.words, id); }
+
+  // What an outcome means for the work, where the table says it; what has to be done besides stands right after the main thing.
+  function work(answer) {
+    const table = Guide.tables.table_of(data.tables, data.name);
+    const found = table.outcomes.filter((one) => one.id === answer.outcome)[0];
+    const lines = [["This winter", found.action]].concat(
+      answer.also.map((say) => ["Also this winter", say.words[0]]), [["The aim", found.target], ["How long it takes", found.years]]
+    ).filter((line) => line[1]);
+    const items = [].concat.apply([], lines.map((line) => [el("dt", {}, [line[0]]), el("dd", {}, [named(line[1]) + "."])]));
+    return items.length ? el("dl", { "class": "work" }, items) : null;
+  }
+
+  // What a table that fed this one gave: how sure that is, and the way to its own page with the same facts.
+  function step(say, answer, fragment) {
+    const table = say.words[0].replace("decision.", "");
+    const rows = data.sides[table] ? [] : answer.reasons.filter((one) => one.table === table).map((one) => show.standing(one.standing));
+    return [show.word(say), " "].concat(rows, [" ", el("a", { href: table + ".html" + fragment, "class": "small" }, ["Why"])]);
+  }
+
+  // What is weighed in the tables that fed this one.
+  function evidence(answer) {
+    return Object.keys(data.sides).filter((table) => table !== data.name)
+      .map((table) => show.part(named("decision." + table), page.reasons.of(table, answer.reasons)));
+  }
+
+  function next(id, specs) {
+    const button = el("button", { type: "button", "class": "second" }, ["Answer this next: " + Guide.specs.spec_of(specs, id).label]);
+    button.addEventListener("click", () => { page.form.goTo(id); });
+    return button;
+  }
+
+  function whole(answer, specs, fragment, later) {
+    const outcomes = answer.possible.map((id) => named("outcome." + data.name + "." + id));
+    const steps = answer.steps.filter((say) => say.words[0] !== "decision." + data.name).map((say) => step(say, answer, fragment));
+    return [
+      answer.ask_next ? next(answer.ask_next, specs) : null,
+      answer.settled ? work(answer) : show.part("Still possible", [show.list("ul", outcomes)]),
+      show.part("Why", page.reasons.of(data.name, answer.reasons))
+    ].concat(evidence(answer), [
+      show.part("What led to it", steps.length ? [show.list("ol", steps)] : []),
+      show.part("What it rests on", answer.rests_on.length ? [show.list("ul", answer.rests_on.map(show.rest))] : []),
+      later,
+      show.care(),
+      show.keep(fragment),
+      show.version()
+    ]);
+  }
 
   page.open((all, fragment, headline, rest) => {
     const specs = data.catalogue.facts.filter((spec) => spec.kind !== "text");
     const answer = Guide.answer.answer(data.tables, specs, all.facts, data.name);
-    const later = page.el("section", {}, []);
-    headline.textContent = page.show.word(answer.headline);
-    page.fill(rest, page.show.decision(answer, specs, fragment, answer.settled ? later : null));
-    Array.from(document.querySelectorAll("tr.fits")).forEach((row) => { row.classList.remove("fits"); });
-    answer.reasons.filter((one) => one.table === data.name).forEach((one) => {
-      document.getElementById(one.row).classList.add("fits");
-    });
-    if (answer.settled) {
+    const later = answer.settled ? el("section", {}, []) : null;
+    headline.textContent = show.word(answer.headline);
+    page.fill(rest, whole(answer, specs, fragment, later));
+    const fits = answer.reasons.filter((one) => one.table === data.name).map((one) => one.row);
+    Array.from(document.querySelectorAll(".rules tbody tr")).forEach((row) => { row.classList.toggle("fits", fits.indexOf(row.id) >= 0); });
+    if (later) {
       window.setTimeout(() => {
         const found = Guide.changes.would_change(data.tables, specs, all.facts, data.candidates, data.name);
-        page.fill(later, [page.el("h2", {}, ["What would change it"]), page.show.changes(found)]);
+        page.fill(later, [el("h2", {}, ["What would change it"]), show.changes(found)]);
       }, 0);
     }
   });

@@ -1,23 +1,4 @@
 // Text typed by a person -> a number, and back. Decimal comma and point both count; what could be read in two ways is asked about.
-Guide.page = { data: {} };
-
-// Takes a page's data; a list of like records comes as {$: names, _: rows of values}.
-Guide.add = function (part) {
-  "use strict";
-  function whole(thing) {
-    if (thing === null || typeof thing !== "object") { return thing; }
-    if (Array.isArray(thing)) { return thing.map(whole); }
-    const made = {};
-    if (!thing.$) { Object.keys(thing).forEach((name) => { made[name] = whole(thing[name]); }); return made; }
-    return thing._.map((row) => {
-      const one = {};
-      thing.$.forEach((name, place) => { one[name] = whole(row[place]); });
-      return one;
-    });
-  }
-  Object.assign(Guide.page.data, whole(part));
-};
-
 Guide.page.numbers = (function () {
   "use strict";
   const SPACES = /[\u0020\u00a0\u2009\u202f]/g;

@@ -5,7 +5,6 @@ Guide.page.open = function (answer) {
   const page = Guide.page;
   const data = page.data;
   const specs = data.catalogue.facts;
-  data.catalogue.words = data.catalogue.words.concat(specs.map((one) => ({ id: one.word, text: one.label })));
   const form = document.getElementById("form");
   page.fill(document.getElementById("questions"), page.ask.all());
   const asked = specs.filter((one) => page.form.holder(one.id) !== null);

@@ -3,7 +3,6 @@ Guide.page.plan = function () {
   "use strict";
   const page = Guide.page;
   const data = page.data;
-  data.tables = page.tables(data.tables);
   const el = page.el;
   const show = page.show;
   const specs = data.catalogue.facts.filter((spec) => spec.kind !== "text");
