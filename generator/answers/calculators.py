@@ -7,10 +7,11 @@ from generator.answers.catalogue import catalogue
 from generator.answers.encode import calculator_class, calculator_module, value_ids
 from generator.answers.given import BadInput, Given, given
 from generator.answers.link import link
-from generator.answers.shared import cautions, rests, sources, stamp, value_used
+from generator.answers.records import plain
+from generator.answers.shared import cautions, rests, sources, stamp, value_used, with_texts
 from generator.calculators.answer import STATUS_NAMES, rest
 from generator.calculators.facts import ASSUMED, Facts, Maybe, maybe, number, weakest
-from generator.calculators.wording import worded
+from generator.calculators.wording import Catalogue, worded
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm
 
@@ -54,6 +55,11 @@ def _input(wanted: Any, name: str, form: CalculatorForm, facts: Facts) -> Any:
     return maybe(facts, name) if wanted is Maybe else wanted(number(facts, name))
 
 
+def ranked(words: Catalogue, result: Any) -> dict[str, Any]:
+    """The options of a calculator that ranks some, the best first, with their sentences; nothing for the others."""
+    return {"options": with_texts(words, plain(result.options))} if hasattr(result, "options") else {}
+
+
 def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any) -> dict:
     """The result in words."""
     words = catalogue(rulebook)
@@ -72,6 +78,7 @@ def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any
         "rests_on": rests_on,
         "assumed": [one["fact"] for one in rests_on if one["status"] == "assumed"],
         "would_change": [],
+        **ranked(words, result),
         "working": [worded(words, say, "si") for say in result.working],
         "notes": [worded(words, say, "si") for say in result.notes],
         "values": values,

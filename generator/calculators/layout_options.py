@@ -3,17 +3,21 @@
 from dataclasses import dataclass
 
 from generator.calculators.bearers import Buds, Tally, buds_counted, is_whole
+from generator.calculators.drawing_shapes import Drawing
+from generator.calculators.drawing_vine import draw_vine
 from generator.calculators.facts import Maybe
 from generator.calculators.layout_records import SPUR, VineLayoutInputs, VineLayoutValues
 from generator.calculators.option_records import Asked, LayoutOption, Limits, Weights
+from generator.calculators.option_scores import stands_on_cordon
 from generator.calculators.option_search import ranked_options
 from generator.calculators.say import Say
-from generator.calculators.units import share
+from generator.calculators.units import mm, share
+from generator.calculators.vine_stand import Stand
 
 
 @dataclass(frozen=True)
 class LayoutOptionsInputs:
-    """Nodes of one vine; its lengths (m; cm for head and internode), arms, live positions, good canes, present form; burst in % and
+    """Nodes of one vine; its lengths (m; cm for head and internode; the wire's height is for the drawings), arms, live positions, good canes, present form; burst in % and
     shoots per burst node; and, where buds were cut, primordia and burst by node and what is dead, see bearers.Tally."""
 
     nodes: float
@@ -23,6 +27,7 @@ class LayoutOptionsInputs:
     first_spur_from_head_m: float
     head_below_wire_cm: float
     internode_cm: float
+    wire_height_m: float
     budburst_pct: float
     shoots_per_burst_node: float
     cordon_arms: Maybe
@@ -66,9 +71,11 @@ class LayoutOptionsValues:
 
 @dataclass(frozen=True)
 class LayoutOptionsResult:
-    """The ranked options, the best first; how many can be built and how many cannot; the numbers of the best one."""
+    """The ranked options, the best first; the pruned vine drawn for each that can be built; how many can be built and how many cannot; the numbers of
+    the best one."""
 
     options: list[LayoutOption]
+    drawings: list[Drawing]
     options_built: int
     options_not_built: int
     cane_nodes: int
@@ -102,6 +109,7 @@ def layout_options(inputs: LayoutOptionsInputs, values: LayoutOptionsValues) -> 
     built = len([option for option in options if option.built])
     return LayoutOptionsResult(
         options=options,
+        drawings=[drawn(option, asked, inputs.wire_height_m) for option in options if option.built],
         options_built=built,
         options_not_built=len(options) - built,
         cane_nodes=best.layout.cane_nodes,
@@ -120,6 +128,13 @@ def layout_options(inputs: LayoutOptionsInputs, values: LayoutOptionsValues) -> 
         working=best.layout.working + best.reasons,
         notes=best.layout.notes,
     )
+
+
+def drawn(option: LayoutOption, asked: Asked, wire_height_m: float) -> Drawing:
+    """The pruned vine of an option; missing positions are not asked here."""
+    layout = option.layout
+    stand = Stand(True, stands_on_cordon(asked), layout.arms, layout.arm_mm, layout.positions, 0)
+    return draw_vine(layout, stand, mm(wire_height_m), mm(asked.layout.vine_spacing_m), mm(asked.layout.tip_gap_m))
 
 
 def lengths_of(inputs: LayoutOptionsInputs) -> VineLayoutInputs:

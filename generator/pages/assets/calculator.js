@@ -29,6 +29,7 @@ Guide.page.calculator = function () {
     });
     return [
       page.el("dl", { "class": "outputs" }, outputs),
+      page.ranked ? page.ranked(result) : null,
       show.part("What to know about it", result.notes.length ? [show.list("ul", result.notes.map(show.word))] : []),
       show.part("The working", [show.list("ol", result.working.map(show.word))]),
       show.part("What it rests on", [show.list("ul", rests.map(show.rest))]),
@@ -38,7 +39,16 @@ Guide.page.calculator = function () {
     ];
   }
 
-  page.open((all, fragment, headline, rest) => {
+  // Sums that are large stand in a file of their own and come with the first answer.
+  function ready(then, failed) {
+    if (!data.sums || Guide[data.name]) { then(); return; }
+    const script = page.el("script", { src: data.root + data.sums }, []);
+    script.onload = then;
+    script.onerror = failed;
+    document.head.appendChild(script);
+  }
+
+  function reckon(all, fragment, headline, rest) {
     const inputs = {};
     data.inputs.forEach((field) => { inputs[field.id] = input(field, all.facts); });
     let result = null;
@@ -53,5 +63,11 @@ Guide.page.calculator = function () {
     const used = specs.filter((spec) => Guide.facts.known(all.facts, spec.id));
     headline.textContent = show.word(result.headline);
     page.fill(rest, answer(result, used.map((spec) => Guide.answer.rest(specs, all.facts, spec.id)), fragment));
+  }
+
+  page.open((all, fragment, headline, rest) => {
+    ready(() => { reckon(all, fragment, headline, rest); }, () => {
+      headline.textContent = "The sums of this page did not load. Open the page again where there is a signal.";
+    });
   });
 };
