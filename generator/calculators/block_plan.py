@@ -10,7 +10,7 @@ from generator.calculators.plan_forecast import forecast
 from generator.calculators.plan_fruit import find_fruit, with_fruit
 from generator.calculators.plan_layout import drawings_of, lay_out
 from generator.calculators.plan_nodes import node_number
-from generator.calculators.plan_records import BlockPlanValues, Part, Plan, assumed_of, found, part_named, weakest_of
+from generator.calculators.plan_records import BlockPlanValues, Part, Plan, assumed_of, found, is_settled, part_named, weakest_of
 from generator.calculators.plan_system import FORMING, NONE, SYSTEM, choose_system, target_of
 from generator.calculators.say import Say
 from generator.calculators.tables import Table
@@ -52,9 +52,15 @@ def next_question(parts: list[Part], facts: Facts) -> str:
 
 
 def headline_of(parts: list[Part]) -> Say:
-    """The plan in one line: nodes and crop once they are known; the answer on the system where it asks for none; else that it is open."""
+    """The plan in one line: nodes and crop once they are known, those that find a place on the vine; the answer on the system where
+    it asks for none; else that it is open."""
     nodes = found(parts, "nodes")
     crop = found(parts, "t_per_ha")
+    laid = found(parts, "nodes_laid")
+    if nodes.ok and crop.ok and not is_settled(parts, SYSTEM):
+        return Say("plan.headline_system_open", [nodes.number, crop.number], [])
+    if nodes.ok and laid.ok and laid.number < nodes.number:
+        return Say("plan.headline_short", [laid.number, nodes.number, found(parts, "t_per_ha_laid").number], [])
     if nodes.ok and crop.ok:
         return Say("plan.headline", [nodes.number, crop.number], [])
     if target_of(parts) in [FORMING, NONE]:

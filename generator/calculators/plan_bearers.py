@@ -134,18 +134,19 @@ def borne_with(choices: list[Borne], nodes: int) -> Borne:
     raise ValueError("no such choice")
 
 
-def within_room(choices: list[Borne], chosen: Borne, low: int, high: int) -> Borne:
-    """The chosen number held inside the room: where it is over it the one with most bunches that fits, where it is under it the
-    first that fills it; the first or last choice where none does."""
-    if chosen.nodes > high:
+def within_room(choices: list[Borne], chosen: Borne, low: float, high: float) -> Borne:
+    """The chosen number held inside the room, whose ends are in shoots: where it is over it the one with most bunches that fits, where
+    it is under it the first that fills it; half a node either way counts as inside. The first or last choice where none does."""
+    half = chosen.shoots / float(chosen.nodes) / 2.0
+    if chosen.shoots > high + half:
         best = choices[0]
         for one in choices:
-            if one.nodes <= high and one.bunches > best.bunches:
+            if one.shoots <= high + half and one.bunches > best.bunches:
                 best = one
         return best
-    if chosen.nodes < low:
+    if chosen.shoots < low - half:
         for one in choices:
-            if one.nodes >= low:
+            if one.shoots >= low - half:
                 return one
         return choices[len(choices) - 1]
     return chosen

@@ -4,7 +4,7 @@ from generator.calculators.facts import Facts
 from generator.calculators.plan_by_buds import counts_at, reckons_by_buds
 from generator.calculators.plan_counts import limits_of, spring_counts
 from generator.calculators.plan_nodes import NODES
-from generator.calculators.plan_records import BlockPlanValues, Named, Part, found, not_asked, part_named, rests_of, status_of, waiting
+from generator.calculators.plan_records import BlockPlanValues, Named, Part, found, not_asked, rests_of, status_of, waiting
 from generator.calculators.plan_system import FORMING, NONE, SYSTEM, target_of
 from generator.calculators.say import Say
 from generator.calculators.yield_forecast import YieldForecastResult, crop_of_nodes
@@ -13,7 +13,7 @@ FORECAST: str = "forecast"
 
 
 def forecast(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part:
-    """The crop that the chosen number should give. What the node number noted already is not said again."""
+    """The crop that the chosen number should give. Buds cut open were counted on no node number, so that none is missed there."""
     nodes = found(earlier, "nodes")
     if target_of(earlier) in [FORMING, NONE]:
         return not_asked(FORECAST, NODES, facts, rests_of(earlier, SYSTEM), Say("plan.no_forecast", [], []))
@@ -21,9 +21,7 @@ def forecast(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part
         return waiting(FORECAST, NODES, facts, [], Say("plan.forecast_open", [], []))
     result = crop_of(facts, values, earlier, nodes.number)
     rests_on = rests_of(earlier, NODES)
-    said = [note.id for note in part_named(earlier, NODES).notes]
-    if reckons_by_buds(facts, target_of(earlier)):
-        said.append("yield_chain.measured_where")
+    by_buds = reckons_by_buds(facts, target_of(earlier))
     return Part(
         id=FORECAST,
         stage=NODES,
@@ -39,7 +37,7 @@ def forecast(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part
         headline=result.headline,
         numbers=numbers_of(result, found(earlier, "canopy_m").number),
         lines=result.working,
-        notes=[note for note in result.notes if note.id not in said],
+        notes=[note for note in result.notes if not (by_buds and note.id == "yield_chain.measured_where")],
         sources=[],
         cautions=[],
     )

@@ -7,6 +7,7 @@ facts as computed before the tables are decided. Where no buds were cut it says 
 from generator.calculators.bearer_reach import BearerReachResult, BearerReachValues, bearer_reach, inputs_of
 from generator.calculators.bearers import has_buds, void
 from generator.calculators.facts import COMPUTED, NOT_ASKED, Facts, Maybe, known, maybe, missing, number, place
+from generator.calculators.plan_bearers import lost_at_base
 from generator.calculators.plan_counts import bearing_vines
 from generator.calculators.plan_records import BlockPlanValues, Named, Part, first_of, known_of, not_asked, status_of, waiting
 from generator.calculators.say import Say
@@ -97,10 +98,17 @@ def find_fruit(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Pa
         headline=found.headline,
         numbers=numbers_of(found),
         lines=found.working,
-        notes=found.notes,
+        notes=found.notes + cut_note(facts, values),
         sources=[],
         cautions=[],
     )
+
+
+def cut_note(facts: Facts, values: BlockPlanValues) -> list[Say]:
+    """That fruit below the cut is in the reach, where canes are cut through to dry."""
+    if lost_at_base(facts, values) == 0:
+        return []
+    return [Say("plan.reach_below_cut", [], [])]
 
 
 def numbers_of(found: BearerReachResult) -> list[Named]:

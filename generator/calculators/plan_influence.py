@@ -78,7 +78,12 @@ def influence_of(
         if flips == "" and change.fact == spec.id:
             flips = change.outcome
             says = change.says
-    if flips == "" and nodes > crop:
+    weighed = part_named(plan.parts, SYSTEM).rests_on
+    if flips == "" and outcome_of_system(plan.parts) == "" and spec.id in weighed:
+        says = Say("plan.assumed_system_open", [], [spec.word])
+    elif flips == "" and not found(plan.parts, "nodes").ok:
+        says = Say("plan.assumed_no_number", [], [spec.word])
+    elif flips == "" and nodes > crop:
         says = Say("plan.assumed_moves_nodes", [tried[0], tried[len(tried) - 1], nodes], [spec.word])
     elif flips == "" and crop > 0.0:
         says = Say("plan.assumed_moves_crop", [tried[0], tried[len(tried) - 1], crop], [spec.word])

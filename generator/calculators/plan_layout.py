@@ -60,7 +60,7 @@ def lay_out(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part:
         rests_on=rests_on,
         status=status_of(facts, rests_on),
         headline=layout.headline,
-        numbers=numbers_of(layout),
+        numbers=numbers_of(layout) + [Named("t_per_ha_laid", crop_of(facts, values, earlier, float(layout.nodes)).t_per_ha)],
         lines=layout.working,
         notes=notes_of(facts, values, earlier, layout),
         sources=[],

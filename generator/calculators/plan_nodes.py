@@ -20,6 +20,14 @@ from generator.calculators.plan_vine import LENGTHS, MEASURED
 from generator.calculators.say import Say
 
 NODES: str = "node_number"
+# What the forecast says of the number that is chosen is not said of the one that the crop asks for.
+FORECAST_SAYS: list[str] = [
+    "yield_chain.covers_both",
+    "yield_chain.covers_season",
+    "yield_chain.measured_where",
+    "yield_chain.extrapolated",
+    "yield_chain.within_reach",
+]
 SPUR_CORDON: int = 0
 CANE_HEAD: int = 1
 
@@ -99,11 +107,13 @@ def from_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], target
         room = room_of(facts, target, most)
         return waiting(NODES, NODES, facts, asked, Say("plan.no_room", [], [])) if room.nodes_high < 1 else one_view(facts, asked, room_alone(room))
     fruit = fruit_by_buds(facts, values, earlier, target, choices)
-    room = room_of(facts, target, borne_with(choices, fruit.nodes))
+    wanted = borne_with(choices, fruit.nodes)
+    room = room_of(facts, target, wanted)
     if room.nodes_high < 1:
         return waiting(NODES, NODES, facts, asked, Say("plan.no_room", [], []))
-    held = within_room(choices, borne_with(choices, fruit.nodes), min(room.nodes_low, room.nodes_high), room.nodes_high)
-    return reconciled(facts, asked + LENGTHS + MEASURED, fruit, room, held.nodes, float(held.nodes))
+    each = wanted.shoots / float(wanted.nodes)
+    held = within_room(choices, wanted, room.nodes_low_exact * each, room.nodes_high_exact * each)
+    return reconciled(facts, asked + LENGTHS + MEASURED, fruit, room_of(facts, target, held), held.nodes, float(held.nodes))
 
 
 def fruit_by_spring(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str) -> Fruit:
@@ -121,7 +131,7 @@ def fruit_by_spring(facts: Facts, values: BlockPlanValues, earlier: list[Part], 
         headline=found.headline,
         numbers=[],
         lines=found.working,
-        notes=notes + form_notes(facts, target) + found.notes,
+        notes=notes + form_notes(facts, target) + [note for note in found.notes if note.id not in FORECAST_SAYS],
     )
 
 
@@ -161,10 +171,10 @@ def reconciled(facts: Facts, asked: list[str], fruit: Fruit, room: CanopySpaceRe
     numbers = [Named("nodes", float(nodes)), Named("nodes_exact", exact), Named("low", float(low)), Named("high", float(high))]
     verdict = Say("plan.fruit_fits", [float(fruit.nodes), float(low), float(high)], [])
     limit = "fruit"
-    if fruit.nodes > high:
+    if fruit.nodes > nodes:
         verdict = Say("plan.room_limits", [float(fruit.nodes), float(high), float(nodes)], [])
         limit = "room_high"
-    elif fruit.nodes < low:
+    elif fruit.nodes < nodes:
         verdict = Say("plan.keep_and_thin", [float(fruit.nodes), float(low), float(nodes)], [])
         limit = "room_low"
     return part_of(

@@ -2,7 +2,7 @@
 
 import pytest
 
-from generator.answers.compute import compute
+from generator.answers.compute import compute, plan
 from generator.calculators.vine_layout import vine_layout
 from tests.calculators.cases import LAYOUT, LAYOUT_LIMITS, but, some
 
@@ -80,3 +80,52 @@ def test_the_barren_base_needs_canes_that_long_values_allow():
     limits = but(LAYOUT_LIMITS, nodes_per_cane_most=14.0)
     found = vine_layout(but(LAYOUT, target="cane", nodes=96, vine_spacing_m=2.4, canes_wanted_per_vine=some(6)), limits)
     assert (found.canes, found.renewals) == ([14] * 6, [2] * 6)
+
+
+def numbers_of_plan(rulebook, block: str) -> tuple[dict, dict[str, float]]:
+    """The plan of a stored block, and every number of its parts by id."""
+    found = plan(rulebook, rulebook.blocks[block].facts)["plan"]
+    return found, {one["id"]: one["number"] for part in found["parts"] for one in part["numbers"]}
+
+
+def layout_of_plan(found: dict) -> str:
+    """The layout that the answer on the system asks for."""
+    return next(part["choice"] for part in found["parts"] if part["id"] == "choose_system")
+
+
+def test_the_plan_of_the_cool_wine_cane(rulebook):
+    """Canes; 12 nodes = 10 + 2 (one more or less); 10.1 shoots a metre; 6.07 t/ha within 2 % of arithmetic, and at least 25 % of season."""
+    found, numbers = numbers_of_plan(rulebook, "worked_cool_cane")
+    assert layout_of_plan(found) == "cane" and found["settled"]
+    assert numbers["nodes"] == pytest.approx(12, abs=1)
+    assert (numbers["cane_nodes"], numbers["renewal_nodes"]) == (10, 2)
+    assert numbers["shoots_per_m"] == pytest.approx(10.1, abs=0.2)
+    assert numbers["t_per_ha"] == pytest.approx(6.07, rel=0.02)
+    assert numbers["t_per_ha_low"] <= 0.75 * numbers["t_per_ha"] and numbers["t_per_ha_high"] >= 1.25 * numbers["t_per_ha"]
+
+
+def test_the_reach_of_the_cool_wine_cane(rulebook):
+    """At 15 shoots a metre a spur reaches 0.94 and a cane 1.62: spurs are not far off, and not impossible."""
+    _, numbers = numbers_of_plan(rulebook, "worked_cool_cane")
+    assert numbers["spur_reach"] == pytest.approx(0.94, abs=0.01)
+    assert numbers["cane_reach"] == pytest.approx(1.62, abs=0.01)
+    assert numbers["spur_reach_low"] < 1 < numbers["spur_reach_high"]
+
+
+def test_the_plan_of_the_barren_base(rulebook):
+    """Canes; 6 x 14 = 84 (one cane more or less) and as many two-node spurs; 40 bunches wanted; 45.3 on canes, 46.6 with the spurs."""
+    found, numbers = numbers_of_plan(rulebook, "worked_barren_base")
+    assert layout_of_plan(found) == "cane"
+    assert numbers["canes"] == pytest.approx(6, abs=1) and numbers["cane_nodes"] == 14 * numbers["canes"]
+    assert numbers["renewal_nodes"] == 2 * numbers["canes"]
+    assert numbers["bunches_wanted"] == pytest.approx(40, abs=0.5)
+    assert numbers["bunches"] == pytest.approx(46.6, abs=1)
+
+
+def test_the_fruit_of_the_barren_base_by_bearer(rulebook):
+    """0.54 bunches a node on canes, 0.10 on spurs: spurs reach not a quarter of the crop, whatever the sample."""
+    _, numbers = numbers_of_plan(rulebook, "worked_barren_base")
+    assert numbers["cane_bunches_per_node"] == pytest.approx(0.54, abs=0.01)
+    assert numbers["cane_bunches_per_node"] * 84 == pytest.approx(45.3, abs=1)
+    assert numbers["spur_bunches_per_node"] == pytest.approx(0.10, abs=0.01)
+    assert numbers["spur_reach"] < 0.25 and numbers["spur_reach_high"] < 0.75

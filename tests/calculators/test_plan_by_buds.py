@@ -1,0 +1,119 @@
+"""The plan of a block of which buds were cut open: fruit by bearer, room by bearer, interval by canes cut."""
+
+import pytest
+
+from generator.answers.compute import plan
+
+
+def made(rulebook, block="worked_cool_cane", **changes):
+    """The plan of a stored block with some facts changed; None takes a fact out."""
+    facts = {**rulebook.blocks[block].facts, **changes}
+    return plan(rulebook, {name: value for name, value in facts.items() if value is not None})["plan"]
+
+
+def part(found, name):
+    """A part of a plan by id."""
+    return next(one for one in found["parts"] if one["id"] == name)
+
+
+def numbers(found, name):
+    """The numbers of a part by id."""
+    return {one["id"]: one["number"] for one in part(found, name)["numbers"]}
+
+
+def notes(found, name):
+    """The ids of a part's notes."""
+    return [one["id"] for one in part(found, name)["notes"]]
+
+
+def test_buds_cut_open_and_spring_counts_are_never_mixed(rulebook):
+    """With buds the bunches counted in spring change nothing, and the plan says on which it stands."""
+    with_spring, without = made(rulebook, bunches_per_shoot=2.5), made(rulebook)
+    assert numbers(with_spring, "node_number") == numbers(without, "node_number")
+    assert "plan.by_buds" in notes(without, "node_number")
+    short = made(rulebook, buds_cut=False, bunches_per_shoot=1.2, budburst_pct=90)
+    assert "plan.by_spring_counts" in notes(short, "node_number")
+
+
+def test_without_buds_the_part_says_so_and_asks_nothing(rulebook):
+    """Asked once; no and not known are both an answer."""
+    for answer in (False, "unknown"):
+        found = part(made(rulebook, buds_cut=answer), "find_fruit")
+        assert (found["headline"]["id"], found["settled"], found["needs"]) == ("plan.buds_not_cut", True, [])
+    assert part(made(rulebook, buds_cut=None), "find_fruit")["ask_next"] == "buds_cut"
+
+
+def test_a_tally_older_than_the_last_freeze_is_void(rulebook):
+    """What was alive then may be dead now; nothing is worked out from it."""
+    found = made(rulebook, tally_date="2026-01-10", last_freeze_date="2026-02-01")
+    assert part(found, "find_fruit")["headline"]["id"] == "plan.tally_void"
+    assert "fruit_nodes" not in numbers(found, "node_number")
+
+
+def test_what_the_buds_tell_is_a_computed_fact(rulebook):
+    """The answer shows the reach it rests on, with its status."""
+    found = plan(rulebook, rulebook.blocks["worked_cool_cane"].facts)["facts"]
+    assert found["spur_reach_low"]["status"] == "computed" and 0.7 < found["spur_reach_low"]["value"] < 0.94
+
+
+def test_more_canes_cut_open_narrow_the_counts_and_not_the_season(rulebook):
+    """The interval of the sampling shrinks with the root of the canes; that of the season stays."""
+    few, many = (numbers(made(rulebook, canes_dissected=canes), "forecast") for canes in (20, 80))
+    width = [one["sampling_high"] / one["t_per_ha"] - 1 for one in (few, many)]
+    assert width[0] == pytest.approx(2 * width[1], rel=0.1)
+    assert few["season_low"] == many["season_low"] and few["t_per_ha_high"] > many["t_per_ha_high"] > many["season_high"]
+
+
+def test_no_number_of_canes_no_interval_of_the_counts(rulebook):
+    """Nothing is made up for a sample nobody described."""
+    assert "sampling_low" not in numbers(made(rulebook, canes_dissected=None), "forecast")
+
+
+def test_the_layout_is_the_one_that_was_reckoned(rulebook):
+    """The nodes laid are the nodes of the number, renewal spurs among them, and the crop is that of these bearers."""
+    for crop in (4.5, 6, 7):
+        found = made(rulebook, target_yield_t_ha=crop)
+        laid = numbers(found, "lay_out")
+        assert laid["nodes_laid"] == numbers(found, "node_number")["nodes"] and laid["short_nodes"] == 0
+        assert laid["t_per_ha_laid"] == numbers(found, "forecast")["t_per_ha"]
+
+
+@pytest.mark.parametrize("crops", [(3, 6), (6, 9), (9, 20)])
+def test_more_yield_wanted_never_means_fewer_nodes_by_buds(rulebook, crops):
+    """Nodes rise with the crop wanted, up to the room."""
+    few, many = (numbers(made(rulebook, target_yield_t_ha=crop), "node_number")["nodes"] for crop in crops)
+    assert few <= many
+
+
+def test_a_small_wish_does_not_prune_harder_by_buds(rulebook):
+    """The nodes stay at what fills the canopy; bunches are thinned, and the plan says so."""
+    found = made(rulebook, target_yield_t_ha=2)
+    assert numbers(found, "node_number")["nodes"] >= numbers(found, "node_number")["room_low"]
+    assert "plan.keep_and_thin" in notes(found, "node_number")
+
+
+def test_a_wish_that_no_bearer_carries_is_said(rulebook):
+    """Fruit and wish in conflict: the most that the bearers carry, and what would help."""
+    found = made(rulebook, target_yield_t_ha=40, shoots_per_m_high=40)
+    assert "plan.buds_fall_short" in notes(found, "node_number")
+
+
+def test_only_fruit_beyond_the_cut_dries(rulebook):
+    """Severed canes bear less than the same canes picked fresh: neither their lowest nodes nor the spurs count."""
+    severed, fresh = (made(rulebook, "drying_on_the_vine", drying=way) for way in ("severed_on_vine", "trays"))
+    assert "plan.dries_beyond_cut" in notes(severed, "node_number") and "plan.dries_beyond_cut" not in notes(fresh, "node_number")
+    per_node = [numbers(one, "forecast")["bunches"] / numbers(one, "node_number")["nodes"] for one in (severed, fresh)]
+    assert per_node[0] < per_node[1]
+
+
+def test_canes_of_a_wanted_length_go_up_cane_by_cane(rulebook):
+    """Five canes of fourteen nodes carry less than the wish, six carry it: no cane is cut shorter to come nearer."""
+    found = made(rulebook, "worked_barren_base")
+    assert numbers(found, "lay_out")["canes"] == 6 and "plan.thin_to_wish" in notes(found, "node_number")
+    assert numbers(made(rulebook, "worked_barren_base", target_yield_t_ha=23), "lay_out")["canes"] == 5
+
+
+def test_the_fewest_canes_from_those_wanted_upwards(rulebook):
+    """One cane carries 6 t/ha; who wants two lays two shorter ones."""
+    found = made(rulebook, canes_wanted_per_vine=2)
+    assert numbers(found, "lay_out")["canes"] == 2 and numbers(made(rulebook), "lay_out")["canes"] == 1
