@@ -95,7 +95,8 @@ def is_whole(tally: Tally) -> bool:
 
 
 def buds_counted(tally: Tally) -> Buds:
-    """The buds of a tally. Raises ValueError when it is not whole."""
+    """The buds of a tally; d is shoots per burst node less 1, which holds where few primaries are dead. Raises ValueError when it is
+    not whole."""
     if not is_whole(tally):
         raise ValueError("give the primordia of two nodes or more, and what is dead: at most 100 % of the nodes")
     primordia = counted(tally.primordia)
