@@ -9,14 +9,15 @@ from generator.pages.jinja import markdown
 from generator.pages.lists import count
 from generator.pages.paths import FOLDERS, page_of_rule
 from generator.problems import Problem
+from generator.reading.by_node import once
 from generator.reading.items import STANDINGS
 
 TEXT = "Row spacing * 2 < 3 & [so] _on_"
 
 
 def test_every_item_has_its_page(built, rulebook):
-    """Path is kind and id, never a title."""
-    kinds = {"s": rulebook.stages, "d": rulebook.decisions, "c": rulebook.calculators, "f": rulebook.facts, "v": rulebook.values}
+    """Path is kind and id, never a title; facts that are asked by node share one."""
+    kinds = {"s": rulebook.stages, "d": rulebook.decisions, "c": rulebook.calculators, "f": once(rulebook), "v": rulebook.values}
     kinds |= {"src": rulebook.sources, "t": rulebook.terms}
     assert [f"{folder}/{item}.md" for folder, items in kinds.items() for item in items if f"{folder}/{item}.md" not in built] == []
 
