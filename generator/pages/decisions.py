@@ -94,7 +94,6 @@ def decision_page(rulebook: Rulebook, table: Decision) -> str:
         stage=rulebook.stages[table.stage],
         groups=of_decision(rulebook, table),
         policy=POLICY[table.policy],
-        names={name: column(rulebook, name).label for name in table.facts},
         cautions=[rulebook.cautions[name] for name in cautions if name in rulebook.cautions],
         examples=[shown(rulebook, table, example) for example in beside],
         more_path=more_path(table),
@@ -114,6 +113,7 @@ def table_context(rulebook: Rulebook, table: Decision, here: bool, sources: str)
         "columns": [column(rulebook, name) for name in table.facts],
         "rows": [line(rulebook, table, row) for row in table.rows] if here else [],
         "varieties": {one.id: one.name for one in rulebook.varieties.values()} if table.generated else {},
+        "names": {name: column(rulebook, name).label for name in table.facts},
         "sources": sources,
     }
 

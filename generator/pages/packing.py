@@ -72,8 +72,15 @@ def bare_catalogue(catalogue: Record) -> Record:
 
 
 def _fact(fact: Record) -> Record:
-    """A fact without its word; its default as a number, or nothing."""
-    return _without(fact, "word") | {"default": fact["default"]["number"] if fact["default"]["ok"] else None}
+    """A fact without its word and letters; its default as a number, or nothing; a label that its choice's id spells left out."""
+    labels = ["" if label == spelt(choice) else label for choice, label in zip(fact["choices"], fact["labels"])]
+    default = fact["default"]["number"] if fact["default"]["ok"] else None
+    return _without(fact, "word", "code") | {"labels": labels, "default": default}
+
+
+def spelt(choice: str) -> str:
+    """The id of a choice as a name: `pinot_noir` is Pinot Noir."""
+    return " ".join(word[:1].upper() + word[1:] for word in choice.split("_"))
 
 
 def _part(part: Record) -> str | int:

@@ -34,10 +34,10 @@ class Group:
 
 
 def question(rulebook: Rulebook, fact: Fact, optional: bool = False, brief: bool = False) -> Question:
-    """A fact as a question of a form; a brief one leaves how to find it out to the fact's own page."""
+    """A fact as a question of a form; a brief one leaves how to find it out, and the notes on its choices, to the fact's own page."""
     default = fact.assumed or rulebook.values.get(fact.default_value)
     standing = STANDING[default.standing if fact.assumed else default.followed.standing] if default else ""
-    notes = [choice.note for choice in fact.choices] if any(choice.note for choice in fact.choices) else []
+    notes = [choice.note for choice in fact.choices] if not brief and any(choice.note for choice in fact.choices) else []
     if fact.node > 1:
         return Question(fact.id, fact.label, "", standing, notes, optional, fact.series, fact.node)
     words = rulebook.by_node.get(fact.series, fact)
@@ -80,11 +80,11 @@ def of_calculator(rulebook: Rulebook, form: CalculatorForm) -> list[Group]:
 
 def of_plan(rulebook: Rulebook) -> list[Group]:
     """The facts that each stage asks, in the order of a walk through the block."""
-    groups = []
+    groups, optional = [], spare(rulebook)
     for stage in rulebook.stages.values():
         facts = [rulebook.facts[name] for name in stage.asks if name in rulebook.facts]
         if facts:
-            groups.append(Group(stage.title, [question(rulebook, fact) for fact in facts]))
+            groups.append(Group(stage.title, [question(rulebook, fact, fact.id in optional) for fact in facts]))
     return groups
 
 

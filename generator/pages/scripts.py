@@ -18,7 +18,7 @@ from generator.compiler.script import compile_module, helpers_for, module_order
 from generator.pages import wording
 from generator.pages.decisions import is_long
 from generator.pages.packing import add, bare_catalogue, bare_tables
-from generator.pages.questions import of_calculator, of_decision, of_plan, spare
+from generator.pages.questions import of_calculator, of_decision, of_plan
 from generator.pages.slimming import slim, slim_style
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm, Decision
@@ -122,8 +122,13 @@ def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
         "values": encode.encode_values(rulebook, form.id),
     }
     if form.id == OPTIONS:
-        return "\n".join([add(data | {"sums": FOLDER + SUMS}), *map(asset, RANKED), asset("calculator.js"), "Guide.page.calculator();\n"])
-    return "\n".join([*map(compiled, modules), add(data), asset("calculator.js"), "Guide.page.calculator();\n"])
+        return "\n".join([add(data | {"sums": FOLDER + SUMS}), *by_node(data), *map(asset, RANKED), asset("calculator.js"), "Guide.page.calculator();\n"])
+    return "\n".join([*map(compiled, modules), add(data), *by_node(data), asset("calculator.js"), "Guide.page.calculator();\n"])
+
+
+def by_node(data: dict[str, Any]) -> list[str]:
+    """The script of questions that are asked by node, where a form has one."""
+    return [asset("series.js")] if any(question["series"] for group in data["groups"] for question in group["questions"]) else []
 
 
 def plan_script(rulebook: Rulebook) -> str:
@@ -138,10 +143,9 @@ def plan_script(rulebook: Rulebook) -> str:
         "catalogue": bare_catalogue(encode.encode_catalogue(rulebook, sentences, PLAN_WORDS, list(rulebook.facts))),
         "tables": bare_tables(rulebook, tables, {table["id"] for table in tables}),
         "main": DECISION,
-        "spare": spare(rulebook),
         "ends": plain(ends(rulebook)),
         "candidates": encode.encode_candidates(rulebook, DECISION),
         "values": encode.encode_values(rulebook, PLAN),
         "behind": behind(rulebook, PLAN),
     }
-    return "\n".join([*map(compiled, modules), add(data), asset("drawing.js"), asset("plan.js"), "Guide.page.plan();\n"])
+    return "\n".join([*map(compiled, modules), add(data), *by_node(data), asset("drawing.js"), asset("plan.js"), "Guide.page.plan();\n"])

@@ -84,15 +84,26 @@ Guide.page.ask = (function () {
     return spec.kind === "choice" ? pick(spec, question) : write(spec, question);
   }
 
-  // All questions, group by group.
+  // The questions of a list as fields; those of a series together.
+  function fields(questions) {
+    return questions.filter((question) => question.node < 2).map((question) => {
+      return question.series ? Guide.page.series(questions.filter((other) => other.series === question.series)) : one(question);
+    });
+  }
+
+  // All questions, group by group; what may be left out stands folded at the end of its group.
   function all() {
     const made = [];
     data.groups.forEach((group) => {
+      const needed = group.questions.filter((question) => !question.optional && question.series).map((question) => question.series);
+      const isMore = (question) => question.optional && needed.indexOf(question.series) < 0;
+      const more = group.questions.filter(isMore);
       if (group.title) { made.push(el("h2", {}, [group.title])); }
-      group.questions.forEach((question) => { made.push(one(question)); });
+      made.push.apply(made, fields(group.questions.filter((question) => !isMore(question))));
+      if (more.length) { made.push(el("details", { "class": "more" }, [el("summary", {}, ["If you know more"])].concat(fields(more)))); }
     });
     return made;
   }
 
-  return { all: all };
+  return { all: all, hint: hint, unit: unit, tick: tick, after: after };
 })();

@@ -52,12 +52,16 @@ Guide.add = (function () {
     };
   }
 
+  // The id of a choice as a name: pinot_noir is Pinot Noir.
+  function spelt(choice) { return choice.split("_").map((word) => word.charAt(0).toUpperCase() + word.slice(1)).join(" "); }
+
   return function (given) {
     const data = unpacked(given);
     const catalogue = data.catalogue;
     catalogue.forms.forEach((form) => { form.parts = form.parts.map(part); form.one = form.one.map(part); });
     catalogue.facts.forEach((fact) => {
       fact.word = named(catalogue, "fact." + fact.id, fact.label);
+      fact.labels = fact.labels.map((label, place) => label || spelt(fact.choices[place]));
       fact.default = Guide.facts.Maybe(fact.default !== null, fact.default || 0);
     });
     if (data.tables) { data.tables = data.tables.map((one) => table(one, catalogue)); }

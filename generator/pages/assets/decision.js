@@ -5,6 +5,7 @@ Guide.page.decision = function () {
   const data = page.data;
   const el = page.el;
   const show = page.show;
+  const FEW = 6;
 
   function named(id) { return Guide.wording.word_text(data.catalogue.words, id); }
 
@@ -32,6 +33,13 @@ Guide.page.decision = function () {
       .map((table) => show.part(named("decision." + table), page.reasons.of(table, answer.reasons)));
   }
 
+  // What is still possible; many answers only as their number, unfolded on wish.
+  function possible(answer) {
+    const names = show.list("ul", answer.possible.map((id) => named("outcome." + data.name + "." + id)));
+    return answer.possible.length > FEW
+      ? el("details", {}, [el("summary", {}, [answer.possible.length + " answers are still possible"]), names]) : show.part("Still possible", [names]);
+  }
+
   function next(id, specs) {
     const button = el("button", { type: "button", "class": "second" }, ["Answer this next: " + Guide.specs.spec_of(specs, id).label]);
     button.addEventListener("click", () => { page.form.goTo(id); });
@@ -39,11 +47,10 @@ Guide.page.decision = function () {
   }
 
   function whole(answer, specs, fragment, later) {
-    const outcomes = answer.possible.map((id) => named("outcome." + data.name + "." + id));
     const steps = answer.steps.filter((say) => say.words[0] !== "decision." + data.name).map((say) => step(say, answer, fragment));
     return [
       answer.ask_next ? next(answer.ask_next, specs) : null,
-      answer.settled ? work(answer) : show.part("Still possible", [show.list("ul", outcomes)]),
+      answer.settled ? work(answer) : possible(answer),
       show.part("Why", page.reasons.of(data.name, answer.reasons))
     ].concat(evidence(answer), [
       show.part("What led to it", steps.length ? [show.list("ol", steps)] : []),

@@ -32,8 +32,19 @@ Guide.page.form = (function () {
       if (tick) { tick.checked = unknown; field.disabled = unknown; }
       field.value = unknown && tick ? "" : number && text !== "" ? numbers.write(Number(text)) : text;
     }
+    openFor(spec.id, text);
     holder(spec.id).setAttribute("data-status", String(status));
     part(spec.id, "state").textContent = status === F.FROM_LINK && text !== "" ? "From the link." : "";
+  }
+
+  // What is filled in is not left folded away; a series says once that none of it is known.
+  function openFor(id, text) {
+    const fold = holder(id).closest("details.more, details.series");
+    if (fold && text !== "") { fold.open = true; }
+    const series = holder(id).closest(".series");
+    if (series) {
+      series.querySelector(".tick input").checked = Array.from(series.querySelectorAll(".node [type=checkbox]")).every((one) => one.checked);
+    }
   }
 
   // A field's reading: {text (as links write it), number, status, fault (a sentence, or "")}.

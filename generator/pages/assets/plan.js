@@ -7,33 +7,24 @@ Guide.page.plan = function () {
   const show = page.show;
   const specs = data.catalogue.facts.filter((spec) => spec.kind !== "text");
 
-  // Each stage's questions fold under its name, with a count; what may be left out folds inside.
+  // Each stage's questions fold under its name, with a count of what is answered.
   const questions = page.ask.all;
   page.ask.all = function () {
     const made = [];
     questions().forEach((one) => {
-      if (one.tagName === "H2") { made.push(fold("stage", one.textContent, made.length === 0)); return; }
-      const stage = made[made.length - 1];
-      const inside = stage.querySelector(".spare") || (isSpare(one) ? stage.appendChild(fold("spare", "More, if you know it", false)) : stage);
-      (isSpare(one) ? inside : stage).insertBefore(one, isSpare(one) ? null : stage.querySelector(".spare"));
+      if (one.tagName === "H2") { made.push(fold(one.textContent, made.length === 0)); } else { made[made.length - 1].appendChild(one); }
     });
     return made;
   };
 
-  function fold(kind, title, open) {
-    const made = el("details", { "class": "fold " + kind }, [el("summary", {}, [el("span", {}, [title]), " ", el("span", { "class": "quiet small count" }, [])])]);
+  function fold(title, open) {
+    const made = el("details", { "class": "stage" }, [el("summary", {}, [el("span", {}, [title]), " ", el("span", { "class": "quiet small count" }, [])])]);
     made.open = open;
     return made;
   }
 
-  // True when a field, or every field of a group, may be left out.
-  function isSpare(one) {
-    const ids = [one].concat(Array.from(one.querySelectorAll("[data-fact]"))).map((field) => field.getAttribute("data-fact")).filter(Boolean);
-    return ids.every((id) => data.spare.indexOf(id) >= 0);
-  }
-
   function count() {
-    Array.from(document.querySelectorAll(".fold")).forEach((one) => {
+    Array.from(document.querySelectorAll("details.stage")).forEach((one) => {
       const fields = Array.from(one.querySelectorAll("[data-fact]"));
       const filled = fields.filter((field) => Array.from(field.querySelectorAll("input, select")).some((input) => {
         return input.type === "radio" || input.type === "checkbox" ? input.checked : input.value.trim() !== "";
