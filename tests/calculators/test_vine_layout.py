@@ -119,3 +119,26 @@ def test_an_unknown_target_is_refused():
     """There is a layout for four targets only."""
     with pytest.raises(ValueError, match="no layout"):
         layout(target="arbour")
+
+
+def test_nodes_on_a_cane_as_wanted_replace_the_limit():
+    """Fourteen on a cane where that is wanted: 96 nodes are six canes of fourteen and six renewal spurs (the second worked block; ours)."""
+    result = canes(nodes=96, vine_spacing_m=2.4, head_below_wire_cm=15.0, nodes_per_cane_wanted=some(14))
+    assert (result.canes, result.renewals, result.short_nodes) == ([14] * 6, [2] * 6, 0)
+
+
+def test_shorter_canes_as_wanted_make_more_of_them():
+    """24 nodes on canes of six: three of them, with two nodes on each renewal spur."""
+    assert canes(nodes=24, nodes_per_cane_wanted=some(6)).canes == [6, 6, 6]
+
+
+def test_one_arm_laid_new_keeps_the_other_s_spurs():
+    """24 nodes, 14 positions on two arms of 0.85 m: a cane of eleven reaches the tip, two nodes renew it, eleven stand on seven positions."""
+    result = layout(target="lay_new_arm", nodes=24, vine_spacing_m=1.8, live_spur_positions_per_vine=some(14))
+    assert (result.canes, result.renewals, len(result.spurs), sum(result.spurs), result.positions) == ([11], [2], 7, 11, 7)
+
+
+def test_the_only_arm_laid_new_has_no_spurs():
+    """One arm, laid new: a cane and its renewal spur, and what they cannot carry is said."""
+    result = layout(target="lay_new_arm", nodes=24, cordon_arms=some(1))
+    assert result.spurs == [] and result.short_nodes == 24 - result.nodes and "vine_layout.too_few_positions" in ids(result.notes)

@@ -5,10 +5,12 @@ Guide.page.ranked = function (result) {
   const el = page.el;
   const show = page.show;
 
+  // A layout in its place: the reasons say what the caption would, so the drawing stands without it (its description stays).
   function built(option, place) {
     const drawing = page.drawing.figure(result.drawings[place], show.word);
-    return el("li", { "class": "option" }, [
-      el("p", { "class": "says" }, [show.word(option.layout.headline)]),
+    drawing.removeChild(drawing.lastChild);
+    return el("div", { "class": "part option" }, [
+      el("p", { "class": "says" }, [(place + 1) + ". " + show.word(option.layout.headline)]),
       drawing,
       show.list("ul", option.reasons.map(show.word))
     ]);
@@ -22,7 +24,7 @@ Guide.page.ranked = function (result) {
   const cannot = result.options.filter((option) => !option.built);
   return el("section", {}, [
     can.length ? el("h2", {}, ["Layouts that can be built, the best first"]) : null,
-    can.length ? el("ol", { "class": "options" }, can.map(built)) : null,
+    el("div", {}, can.map(built)),
     cannot.length ? el("details", {}, [
       el("summary", {}, ["Layouts that cannot be built, and what is short"]), show.list("ul", cannot.map(other))
     ]) : null
