@@ -24,9 +24,9 @@ NUMBERS_ALLOWED_IN = ("calculators/units.py", "calculators/dates.py", "calculato
 NAMED_NUMBERS = {
     "calculators/facts.py": {"FROM_LINK", "ENTERED", "COMPUTED"},
     "calculators/cane_path.py": {"PIECES"},
-    "calculators/drawing_frame.py": {"LINES_OF_TEXT", "NECK"},
-    "calculators/drawing_vine.py": {"UPRIGHT"},
-    "calculators/drawing_wood.py": {"DOT"},
+    "calculators/drawing_frame.py": {"LINES_OF_TEXT", "MARGIN", "TALLEST", "WIDEST", "ROOM_UNDER"},
+    "calculators/drawing_wood.py": {"DOT", "UPRIGHT", "TALL", "STEEP"},
+    "calculators/layout_places.py": {"QUARTERS"},
     "calculators/plan_system.py": {"MOST_SHOWN"},
     "calculators/wording.py": {"TWO_FIGURES"},
 }
