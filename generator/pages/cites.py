@@ -5,6 +5,9 @@ from dataclasses import dataclass
 from generator.reading.by_node import once
 from generator.reading.items import Cite, Evidence, Source
 from generator.reading.rulebook import Rulebook
+from generator.reading.tables import Decision
+
+LONG = 15  # rows that a light page bears
 
 
 @dataclass(frozen=True)
@@ -77,10 +80,20 @@ def rests(rulebook: Rulebook, cites: tuple[Cite, ...]) -> list[Rest]:
     return found
 
 
+def is_long(table: Decision) -> bool:
+    """Whether a table is too long for its page: its rows and their sources then stand on the page beside it."""
+    return len(table.rows) > LONG
+
+
+def rows_page(table: Decision) -> str:
+    """The page of folder `d` on which the rows of a table stand."""
+    return f"{table.id}.more" if is_long(table) else table.id
+
+
 def citing(rulebook: Rulebook) -> list[tuple[Use, tuple[Cite, ...]]]:
     """Every place of the rulebook that cites something."""
     rows = [
-        (Use("decision", table.id, f"{table.title}, row {row.id}", f"#{row.id}"), row.cites + row.note_cites)
+        (Use("decision", rows_page(table), f"{table.title}, row {row.id}", f"#{row.id}"), row.cites + row.note_cites)
         for table in rulebook.decisions.values()
         if not table.generated
         for row in table.rows

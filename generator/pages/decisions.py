@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from generator.pages import looks, wording
-from generator.pages.cites import Rest, Use, rests
+from generator.pages.cites import Rest, Use, is_long, rests
 from generator.pages.jinja import render
 from generator.pages.paths import Links, page_path
 from generator.pages.questions import of_decision
@@ -18,7 +18,6 @@ POLICY = {
 
 # A decision page has to stay light: a few worked examples on it, none on that of a long table; all stand on the page beside it.
 SHOWN_BESIDE = 3
-LONG = 15
 
 
 @dataclass(frozen=True)
@@ -56,11 +55,6 @@ def decision_pages(rulebook: Rulebook) -> dict[str, str]:
         pages[page_path("decision", table.id)] = decision_page(rulebook, table)
         pages[more_path(table)] = more_page(rulebook, table)
     return pages
-
-
-def is_long(table: Decision) -> bool:
-    """Whether a table is too long to stand on its own page with its examples; they stand on the page beside it."""
-    return len(table.rows) > LONG
 
 
 def more_path(table: Decision) -> str:
