@@ -1,0 +1,45 @@
+"""The page of ranked layouts: its sums come with the first answer, and it shows what the command gives."""
+
+from gzip import compress
+from urllib.parse import urlencode
+
+from generator.answers.compute import compute
+
+PAGE = "c/layout_options.html"
+VINE = {
+    "nodes": 26, "curtains": 1, "vine_spacing_m": 1.5, "tip_gap_m": 0.1, "first_spur_from_head_m": 0.15, "head_below_wire_cm": 12, "internode_cm": 8,
+    "present_structure": "spur_cordon", "live_spur_positions_per_vine": 10, "good_canes_per_vine": 6, "budburst_pct": 90, "shoots_per_burst_node": 1,
+}  # fmt: skip
+
+
+def test_the_page_ranks_as_the_command_does(page, served, rulebook):
+    """Every layout that can be built with its place, its headline, a drawing and its reasons, in the same order; the others are folded."""
+    asked = []
+    page.on("request", lambda request: asked.append(request.url))
+    page.goto(served + PAGE)
+    assert not any("sums" in url for url in asked)
+    page.goto("about:blank")
+    page.goto(f"{served}{PAGE}#v=1&{urlencode(VINE)}")
+    page.wait_for_selector(".option")
+    given = compute(rulebook, "layout_options", VINE)["options"]
+    built = [option for option in given if option["built"]]
+    shown = page.locator(".option")
+    assert shown.count() == page.locator(".option svg[role=img]").count() == len(built) > 1
+    assert shown.locator(".says").all_inner_texts() == [f"{place}. {one['layout']['headline']['text']}" for place, one in enumerate(built, 1)]
+    assert shown.first.locator("li").all_inner_texts() == [reason["text"] for reason in built[0]["reasons"]]
+
+
+def test_what_cannot_be_built_says_what_is_short(page, served):
+    """26 nodes of two each ask for 13 positions."""
+    page.goto(f"{served}{PAGE}#v=1&{urlencode(VINE)}")
+    page.get_by_text("Layouts that cannot be built").click()
+    assert page.get_by_text("ask for 13 live positions, and the vine has 10").is_visible()
+
+
+def test_the_page_stays_within_its_budget(page, served, site):
+    """What a first visit loads, before an answer is asked for, is at most 35 KB on the wire (the sums come later)."""
+    loaded = []
+    page.on("response", lambda response: loaded.append(response.url))
+    page.goto(served + PAGE)
+    files = {site / url.split("/course/guide/")[1] for url in loaded}
+    assert sum(len(compress(path.read_bytes(), 6)) for path in files) <= 35 * 1024 and len(files) <= 6
