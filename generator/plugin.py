@@ -69,7 +69,7 @@ class GuidePlugin(BasePlugin[GuideConfig]):
         """The files of the site. A problem fails a build with one list; while serving it is told on the pages."""
         build, problems = _modules(fresh=self.serving)
         try:
-            self.sound = build.build_pages(Path(self.config.rules), self._edition(config), Path(config.docs_dir))
+            self.sound = build.build_pages(Path(self.config.rules), self._edition(config), Path(config.docs_dir), parts=self.serving)
         except problems.ProblemsFound as found:
             if not self.serving:
                 raise PluginError(f"The rules are not sound.\n{found}") from None
