@@ -18,9 +18,9 @@ def test_another_host_has_no_dead_link(built, tmp_path):
 def test_another_host_passes_forms_and_tables_through(built, tmp_path):
     """HTML in the Markdown reaches the reader as it was written."""
     build(built, tmp_path)
-    text = (tmp_path / "d/pruning_system.html").read_text(encoding="utf-8")
-    assert '<form class="form" id="form" novalidate hidden>' in text
-    assert '<table class="rules">' in text and "&lt;td" not in text
+    form, table = ((tmp_path / f"d/{name}.html").read_text(encoding="utf-8") for name in ("pruning_system", "pruning_system.more"))
+    assert '<form class="form" id="form" novalidate hidden>' in form
+    assert '<table class="rules">' in table and "&lt;td" not in form + table
 
 
 def test_a_planted_dead_link_is_found(tmp_path):
