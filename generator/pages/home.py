@@ -23,9 +23,15 @@ def _stages(rulebook: Rulebook) -> str:
 
 
 def _answers(rulebook: Rulebook) -> str:
-    """Every question that has a page of its own."""
+    """Every question that has a page of its own, by stage; in each the questions that no other decision asks come first."""
     tables = [table for table in rulebook.decisions.values() if not table.generated]
-    return render("home_answers.md.jinja", links=Links(HERE), decisions=tables, calculators=list(rulebook.calculators.values()))
+    asked = {name for table in tables for name in table.facts}
+    groups = []
+    for stage in by_number(rulebook):
+        own = sorted((table for table in tables if table.stage == stage.id), key=lambda table: table.id in asked)
+        entries = [("decision", table) for table in own] + [("calculator", form) for form in rulebook.calculators.values() if form.stage == stage.id]
+        groups += [(stage, entries)] if entries else []
+    return render("home_answers.md.jinja", links=Links(HERE), groups=groups)
 
 
 def by_number(rulebook: Rulebook) -> list:
