@@ -20,6 +20,7 @@ from generator.checks import (
     references,
     says,
     standings,
+    starters,
     units,
     weighing,
 )
@@ -29,6 +30,7 @@ from generator.reading.rulebook import Rulebook
 
 FIRST = (references, circles, calculators)
 THEN = (
+    starters,
     ranges,
     units,
     messages,
