@@ -31,8 +31,8 @@ SENTENCES = ["answers.", "guard."]
 PLAN = "block_plan"
 INFLUENCE = "plan_influence"
 DRAWN = ["drawing"]
-# The ranked layouts: their page's own scripts, and the file of their sums, which is large and comes with the first answer.
-OPTIONS, RANKED, SUMS = "layout_options", ["drawing.js", "layout.js"], "c/layout_options.sums.js"
+# The ranked layouts: their page's own scripts. Their sums and those of the plan are large: files of their own, which come with the first answer.
+OPTIONS, RANKED, OPTIONS_SUMS, PLAN_SUMS = "layout_options", ["drawing.js", "layout.js"], "c/layout_options.sums.js", "plan.sums.js"
 PLAN_WORDS = ["choice.", "term."]
 
 
@@ -44,7 +44,7 @@ def script_files(rulebook: Rulebook) -> dict[str, str]:
     scripts = {"core.js": core(list(rulebook.calculators)), "plan.js": plan_script(rulebook)}
     scripts |= {f"d/{table.id}.js": decision_script(rulebook, table) for table in rulebook.decisions.values()}
     scripts |= {f"c/{form.id}.js": calculator_script(rulebook, form) for form in rulebook.calculators.values()}
-    scripts |= {SUMS: "\n".join(map(compiled, own_modules(OPTIONS)))}
+    scripts |= {OPTIONS_SUMS: sums(OPTIONS), PLAN_SUMS: sums(PLAN, INFLUENCE)}
     look = {FOLDER + name: slim_style(asset(name)) for name in ("guide.css", "look.css")} | {FOLDER + "mark.svg": asset("mark.svg")}
     return look | {FOLDER + name: slim(text) for name, text in scripts.items()}
 
@@ -65,6 +65,11 @@ def own_modules(*names: str) -> list[str]:
     """The compiled modules that a page needs beside the core, in order."""
     shared = module_order(SHARED)
     return [module for module in module_order(list(names)) if module not in shared]
+
+
+def sums(*names: str) -> str:
+    """The compiled modules of a page in a file of their own."""
+    return "\n".join(map(compiled, own_modules(*names)))
 
 
 def page_data(rulebook: Rulebook, name: str, root: str) -> dict[str, Any]:
@@ -122,7 +127,7 @@ def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
         "values": encode.encode_values(rulebook, form.id),
     }
     if form.id == OPTIONS:
-        return "\n".join([add(data | {"sums": FOLDER + SUMS}), *by_node(data), *map(asset, RANKED), asset("calculator.js"), "Guide.page.calculator();\n"])
+        return "\n".join([add(data | {"sums": FOLDER + OPTIONS_SUMS}), *by_node(data), *map(asset, RANKED), asset("calculator.js"), "Guide.page.calculator();\n"])
     return "\n".join([*map(compiled, modules), add(data), *by_node(data), asset("calculator.js"), "Guide.page.calculator();\n"])
 
 
@@ -147,5 +152,6 @@ def plan_script(rulebook: Rulebook) -> str:
         "candidates": encode.encode_candidates(rulebook, DECISION),
         "values": encode.encode_values(rulebook, PLAN),
         "behind": behind(rulebook, PLAN),
+        "sums": FOLDER + PLAN_SUMS,
     }
-    return "\n".join([*map(compiled, modules), add(data), *by_node(data), asset("drawing.js"), asset("plan.js"), "Guide.page.plan();\n"])
+    return "\n".join([add(data), *by_node(data), asset("drawing.js"), asset("plan.js"), "Guide.page.plan();\n"])

@@ -52,8 +52,8 @@ def test_folds_open_by_keyboard(page, served):
 def test_what_may_be_left_out_is_folded_inside(page, served):
     """The spreads of the counts are asked, but not of everybody."""
     page.goto(served + "plan.html")
-    assert page.locator("details.stage details.spare [data-fact=budburst_cv_pct]").count() == 1
-    assert page.locator("details.spare [data-fact=row_spacing_m]").count() == 0
+    assert page.locator("details.stage details.more [data-fact=budburst_cv_pct]").count() == 1
+    assert page.locator("details.more [data-fact=row_spacing_m]").count() == 0
 
 
 def test_the_plan_says_first_which_assumption_matters_most(page, served, rulebook):

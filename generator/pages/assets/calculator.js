@@ -39,15 +39,6 @@ Guide.page.calculator = function () {
     ];
   }
 
-  // Sums that are large stand in a file of their own and come with the first answer.
-  function ready(then, failed) {
-    if (!data.sums || Guide[data.name]) { then(); return; }
-    const script = page.el("script", { src: data.root + data.sums }, []);
-    script.onload = then;
-    script.onerror = failed;
-    document.head.appendChild(script);
-  }
-
   function reckon(all, fragment, headline, rest) {
     const inputs = {};
     data.inputs.forEach((field) => { inputs[field.id] = input(field, all.facts); });
@@ -66,8 +57,6 @@ Guide.page.calculator = function () {
   }
 
   page.open((all, fragment, headline, rest) => {
-    ready(() => { reckon(all, fragment, headline, rest); }, () => {
-      headline.textContent = "The sums of this page did not load. Open the page again where there is a signal.";
-    });
+    page.reckon(headline, () => { reckon(all, fragment, headline, rest); });
   });
 };

@@ -128,13 +128,20 @@ Guide.page.plan = function () {
     return { fact: one.fact, value: written(Guide.specs.spec_of(specs, one.fact), one.number), outcome: one.outcome, text: show.word(one.says) };
   }
 
-  // The assumed facts, the most influential first; each leads to its question.
+  // The assumed facts, the most influential first; each leads to its question. Those that move nothing are folded.
   function assumed(found) {
-    return found.length ? [el("h3", {}, ["Assumed, not asked"]), el("p", { "class": "quiet" }, ["What matters most stands first."]), show.list("ol", found.map((one) => {
-      const button = el("button", { type: "button", "class": "second small print-not" }, ["Answer it"]);
-      button.addEventListener("click", () => { page.form.goTo(one.fact); });
-      return [el("span", { "class": "assumed" }, [show.word(one.says)]), " ", button];
-    }))] : [];
+    const idle = found.filter((one) => one.flips === "" && one.moves_pct === 0);
+    const most = found.filter((one) => idle.indexOf(one) < 0);
+    const parts = [el("h3", {}, ["Assumed, not asked"])];
+    if (most.length) { parts.push(el("p", { "class": "quiet" }, ["What matters most stands first."]), show.list("ol", most.map(weighed))); }
+    if (idle.length) { parts.push(el("details", {}, [el("summary", {}, ["Assumed, and it moves nothing here (" + idle.length + ")"]), show.list("ul", idle.map(weighed))])); }
+    return found.length ? parts : [];
+  }
+
+  function weighed(one) {
+    const button = el("button", { type: "button", "class": "second small print-not" }, ["Answer it"]);
+    button.addEventListener("click", () => { page.form.goTo(one.fact); });
+    return [el("span", { "class": "assumed" }, [show.word(one.says)]), " ", button];
   }
 
   function told(text) { document.getElementById("data-told").textContent = text; }
@@ -164,7 +171,7 @@ Guide.page.plan = function () {
   form.insertBefore(document.getElementById("clear"), document.getElementById("kept"));
   form.addEventListener("change", count);
 
-  page.open((all, fragment, headline, rest) => {
+  function reckon(all, fragment, headline, rest) {
     const plan = Guide.block_plan.block_plan(all.facts, data.values, data.tables);
     const facts = Guide.plan_fruit.with_fruit(all.facts, data.values, plan.parts.slice(0, 1));
     const found = picked(plan.parts);
@@ -186,16 +193,20 @@ Guide.page.plan = function () {
     // What would change it takes many decisions: the plan is on the screen before them.
     window.setTimeout(() => {
       const flips = changes(facts);
-      const weighed = Guide.plan_influence.influences(plan, specs, all.facts, data.values, data.tables, data.ends, flips);
+      const influences = Guide.plan_influence.influences(plan, specs, all.facts, data.values, data.tables, data.ends, flips);
       page.fill(later, [el("summary", {}, ["What would change it"]), show.changes(flips)]);
-      page.fill(most, assumed(weighed));
+      page.fill(most, assumed(influences));
       later.hidden = !plan.parts.some((part) => part.settled && part.uses.indexOf(data.main) >= 0);
       offer(JSON.stringify(withTexts(Object.assign({
         name: data.name, rules: data.rules, edition: data.edition, link: "plan.html" + fragment, texts: all.texts, facts: given(facts), plan: plan,
         would_change: flips.map(change),
-        assumed: weighed.map((one) => ({ fact: one.fact, flips: one.flips, moves_pct: one.moves_pct, text: show.word(one.says) }))
+        assumed: influences.map((one) => ({ fact: one.fact, flips: one.flips, moves_pct: one.moves_pct, text: show.word(one.says) }))
       }, found)), null, 2));
     }, 0);
-  });
+  }
+
+  page.open((all, fragment, headline, rest) => { page.reckon(headline, () => { reckon(all, fragment, headline, rest); }); });
   count();
+  // Where answers are there already, the plan is what the reader wants to see first.
+  Array.from(document.querySelectorAll("details.stage")).forEach((one) => { one.open = one.open && !/^[1-9]/.test(one.querySelector(".count").textContent); });
 };
