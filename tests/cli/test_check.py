@@ -70,7 +70,6 @@ def test_a_check_that_is_not_there_is_said(command):
 def test_what_the_compiler_refuses_is_told_by_the_check(tmp_path, monkeypatch):
     """A calculator that Python runs and a page cannot is no sound one: line, column and what to write."""
     (tmp_path / "roots.py").write_text('"""Roots."""\n\n\ndef roots(x: float) -> float:\n    """One."""\n    return x**0.5\n')
-    monkeypatch.setattr(modules, "ROOT", tmp_path)
     for part in (modules, script):
         monkeypatch.setattr(part, "CALCULATORS", tmp_path)
     (problem,) = refusals(["roots"])

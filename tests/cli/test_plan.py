@@ -70,7 +70,7 @@ def test_parts_are_numbered_as_on_the_page(command, rulebook):
     stages = list(dict.fromkeys(part["stage"] for part in parts))
     wanted = [f"{number}. {rulebook.stages[stage].title}" for number, stage in enumerate(stages, 1)]
     assert [line for line in done.stdout.splitlines() if line in wanted] == wanted
-    assert len(wanted) == 4
+    assert len(wanted) == 5
 
 
 def test_what_to_mind_stands_before_the_reasons(command):
@@ -83,7 +83,7 @@ def test_what_would_change_it_stands_under_the_system(command, rulebook):
     """After the reasons and before the node number; an open system has none."""
     text = " ".join(command("plan", DEMO).stdout.split())
     heading = text.index("What would change it:")
-    assert text.index("2. Choose spur or cane") < heading < text.index("3. Set the node number")
+    assert text.index("3. Choose spur or cane") < heading < text.index("4. Set the node number")
     changes = plan(rulebook, rulebook.blocks["demo"].facts)["would_change"]
     assert all(" ".join(change["text"].split()) in text for change in changes)
     assert "What would change it" not in command("plan", "rules/blocks/much_unknown.yml").stdout
