@@ -145,7 +145,7 @@ def test_too_few_positions_tell_the_crop_that_they_bear(rulebook):
 
 def test_counts_from_canes_do_not_hold_for_spurs(rulebook):
     """Spring counts on a cordon say little about canes: where the form changes a note says so."""
-    found = made(rulebook, crop_made_in_two_of_three_years="no", variety="crimson_seedless")
+    found = made(rulebook, use="dried", drying="severed_on_vine")
     assert part(found, "lay_out")["choice"] == "cane" and "plan.counts_of_other_form" in notes(found, "node_number")
     assert "plan.counts_of_other_form" not in notes(made(rulebook), "node_number")
 
