@@ -4,11 +4,11 @@ import pytest
 
 
 @pytest.fixture
-def plan(page, served):
+def plan(page, served, rulebook):
     """The page with the plan of an invented block on it."""
     page.goto(served + "plan.html")
-    page.locator(".list a").first.click()
-    page.locator("#answer svg").wait_for()
+    page.locator(".list a", has_text=rulebook.blocks["demo"].name).click()
+    page.locator("#answer svg").first.wait_for()
     return page
 
 
