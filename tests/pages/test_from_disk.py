@@ -12,11 +12,11 @@ def test_a_calculator_works_from_a_folder(page, site, fill_density):
     assert page.input_value("#row_spacing_m") == "2.4"
 
 
-def test_the_plan_works_from_a_folder(page, site):
+def test_the_plan_works_from_a_folder(page, site, rulebook):
     """The invented block's link fills it."""
     page.goto((site / "plan.html").as_uri())
-    page.locator(".list a").first.click()
-    page.locator("#answer svg").wait_for()
+    page.locator(".list a", has_text=rulebook.blocks["demo"].name).click()
+    page.locator("#answer svg").first.wait_for()
 
 
 def test_an_unknown_address_leads_home_from_any_depth(page, served):
