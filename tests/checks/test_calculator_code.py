@@ -96,7 +96,7 @@ def test_half_written_code_is_told_at_its_line(problems_with, code, sentence):
 def test_sums_that_stop_are_told_at_their_worked_example(problems_with, result, said):
     """With the line of the code that they stop at."""
     problems = problems_with(RECORDS + FUNCTION.format(result))
-    assert problems[0].splitlines()[0].endswith(f": Worked example “What this shows, as a sentence”: {said}")
+    assert problems[0].splitlines()[0].endswith(f": Worked example “Say here as a sentence what this shows”: {said}")
 
 
 NODES = """label: Buds at node {node}
