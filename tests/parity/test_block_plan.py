@@ -15,7 +15,7 @@ from tests.parity.compare import compare, sample
 from tests.parity.engines import ENGINES
 from tests.parity.inputs import of_fact, of_value
 
-NORMAL, DEEP = 2_000, 5_000
+NORMAL, DEEP = 500, 5_000
 BATCH = 100
 
 
