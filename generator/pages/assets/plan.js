@@ -207,6 +207,6 @@ Guide.page.plan = function () {
 
   page.open((all, fragment, headline, rest) => { page.reckon(headline, () => { reckon(all, fragment, headline, rest); }); });
   count();
-  // Where answers are there already, the plan is what the reader wants to see first.
-  Array.from(document.querySelectorAll("details.stage")).forEach((one) => { one.open = one.open && !/^[1-9]/.test(one.querySelector(".count").textContent); });
+  // Where a link brought the plan, it is what the reader wants to see first.
+  if (!document.getElementById("answer").hidden) { Array.from(document.querySelectorAll("details.stage")).forEach((one) => { one.open = false; }); }
 };
