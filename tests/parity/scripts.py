@@ -27,12 +27,12 @@ def calculators() -> list[ModuleType]:
 
 def calculators_script() -> str:
     """Helpers and all calculators, as they are shipped."""
-    return with_helpers("".join(compile_module(name) for name in module_order(calculator_names())))
+    return slim(with_helpers("".join(compile_module(name) for name in module_order(calculator_names()))))
 
 
 def with_helpers(scripts: str) -> str:
-    """The scripts with the helpers that they use before them, with the short names that they are shipped with."""
-    return slim(helpers_for(scripts) + scripts)
+    """The scripts with the helpers that they use before them."""
+    return helpers_for(scripts) + scripts
 
 
 def constructs() -> ModuleType:
@@ -46,7 +46,12 @@ def constructs() -> ModuleType:
 
 
 def constructs_script() -> str:
-    """Helpers, what the sample imports, and the sample."""
+    """Helpers, what the sample imports, and the sample, as they would be shipped."""
+    return slim(constructs_compiled())
+
+
+def constructs_compiled() -> str:
+    """The same with the names that the compiler gives."""
     path = SAMPLES / "constructs.py"
     sample = compile_text(path.read_text(encoding="utf-8"), "tests/compiler/samples/constructs.py", "constructs")
     return with_helpers("".join(compile_module(name) for name in module_order(["exactmath", "numbertext"])) + sample)

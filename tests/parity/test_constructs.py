@@ -7,7 +7,7 @@ import pytest
 from tests.parity.compare import Sample, compare, raised_texts, sample
 from tests.parity.engines import ENGINES
 from tests.parity.numbers import Maker, signature
-from tests.parity.scripts import constructs, constructs_script, own_functions
+from tests.parity.scripts import constructs, constructs_compiled, constructs_script, own_functions
 
 NORMAL, DEEP = 1_000, 65_000
 FUNCTIONS = own_functions(constructs())
@@ -41,5 +41,5 @@ def test_the_subset_is_covered():
     from generator.compiler.script import HELPERS
 
     defined = {line.split("(")[0].removeprefix("function ") for line in HELPERS.read_text().splitlines() if line.startswith("function ")}
-    script = constructs_script()
+    script = constructs_compiled()
     assert {name for name in defined if f"function {name}(" in script} == defined

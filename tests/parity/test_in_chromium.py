@@ -16,6 +16,7 @@ def test_calculators_of_the_site(page, served, rulebook, raised, rng, amount, ex
         function = getattr(importlib.import_module(f"generator.calculators.{name}"), name)
         cases = [a_case(rng, function, rulebook, edge=bool(turn % 2)) for turn in range(count)]
         page.goto(f"{served}c/{name}.html")
+        page.evaluate("() => new Promise(loaded => Guide.page.reckon(document.body, loaded))")
         page.evaluate(f"() => {{ {DRIVER} window.parity = parity; }}")
         run = Run("Chromium", lambda *given: page.evaluate("given => window.parity(...given)", list(given)))
         expect_same([compare(sample(function, cases, raised), run)])

@@ -13,14 +13,15 @@ from generator.calculators.tables import COLLECT, Decided, Table
 from tests import made_tables as made
 from tests.parity.compare import compare, sample
 
-MOST_CELLS = 5_000
+# Of tables of rows in order every cell is read; of those that collect, a part.
+MOST_CELLS, PART = 20_000, 5_000
 
 
 def combinations(one: Table, rng: random.Random) -> list[tuple[float, ...]]:
     """Every combination of the table's points; of a table that collects, whose rows add up each on its own, a part drawn by
     chance where there are too many (all of them are read in Python, tests/engine/test_real_tables.py)."""
     every = list(product(*(column.points for column in one.columns)))
-    return rng.sample(every, MOST_CELLS) if one.policy == COLLECT and len(every) > MOST_CELLS else every
+    return rng.sample(every, PART) if one.policy == COLLECT and len(every) > PART else every
 
 
 def at_stretches(one: Table, combinations: list[tuple[float, ...]]) -> list[list]:
