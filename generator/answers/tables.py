@@ -59,7 +59,8 @@ def table(rulebook: Rulebook, decision: Decision) -> engine.Table:
 def column(rulebook: Rulebook, decision: Decision, fact: str) -> engine.Column:
     """One column; the points of a derived fact are the places of its outcomes."""
     found = points(column_spec(rulebook, fact), cells_on(decision, fact))
-    return engine.Column(fact, fact in rulebook.decisions, found)
+    base = rulebook.facts.get(fact)
+    return engine.Column(fact, fact in rulebook.decisions, base is not None and base.computed_by != "", found)
 
 
 def cells_on(decision: Decision, fact: str) -> list[Cell]:

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from generator.calculators.asking import ask_next
+from generator.calculators.asking import ask_next, to_work_out
 from generator.calculators.engine import decide_all
 from generator.calculators.facts import ASSUMED, UNKNOWN, Facts, place
 from generator.calculators.say import Say
@@ -80,7 +80,7 @@ def answer(tables: list[Table], specs: list[FactSpec], facts: Facts, decision: s
         covered=not one.gap,
         outcome=table.outcomes[one.outcome].id if one.settled else "",
         possible=[table.outcomes[k].id for k in one.possible],
-        headline=headline(table, specs, one, asked),
+        headline=headline(table, specs, one, asked, to_work_out(tables, one)),
         also=also_of(tables, decided, decision),
         ask_next=asked,
         status=STATUS_NAMES[one.status if one.settled else UNKNOWN],
@@ -90,10 +90,13 @@ def answer(tables: list[Table], specs: list[FactSpec], facts: Facts, decision: s
     )
 
 
-def headline(table: Table, specs: list[FactSpec], one: Decided, asked: str) -> Say:
-    """The answer in one line: the outcome's sentence, or what to find out, or that the table does not cover this."""
+def headline(table: Table, specs: list[FactSpec], one: Decided, asked: str, lacking: str) -> Say:
+    """The answer in one line: the outcome's sentence, or what to find out, or what has to be worked out (lacking), or that the table
+    does not cover this."""
     if one.settled:
         return Say(table.outcomes[one.outcome].says, [], [])
+    if asked == "" and not one.gap and lacking != "":
+        return Say("answers.to_work_out", [], [spec_of(specs, lacking).word])
     if asked == "":
         return Say("answers.not_covered", [], [table.word])
     return Say("answers.unsettled", [], [spec_of(specs, asked).word])

@@ -1,47 +1,70 @@
 """What to ask next: the unknown fact that leaves the fewest outcomes."""
 
+import math
+
 from generator.calculators.engine import candidates, cell_on, counts, outcome_of, ruled_out_by, states_of
 from generator.calculators.facts import ASSUMED, NOT_ASKED, Facts, place
-from generator.calculators.tables import NO_OUTCOME, Column, Decided, Table, decided_of, table_of
+from generator.calculators.tables import NO_OUTCOME, Column, Decided, Table, decided_of
 
 
 def ask_next(tables: list[Table], facts: Facts, decided: list[Decided], table: str) -> str:
     """The unknown base fact that leaves the fewest outcomes of the table on average; "" when there is none to ask.
 
     A fact that alone leaves no outcome out comes last; then what was asked already and is not known comes after what was not
-    asked yet; ties go to the fact the table names first. A derived fact passes the question on to its own table.
+    asked yet. Averages are compared in whole outcomes: the answers to a question are not equally likely, so less than one tells
+    nothing. Ties go to the fact the table names first, in the order of a walk through the block. A derived fact stands for what its
+    own table would ask. What is worked out from other facts is never asked.
     """
-    name = table
-    for _ in range(len(tables)):
-        asked = _best_column(table_of(tables, name), facts, decided)
-        if asked == NO_OUTCOME:
-            return ""
-        column = table_of(tables, name).columns[asked]
-        if not column.derived:
-            return column.fact
-        name = column.fact
+    asks: list[str] = []
+    for one in tables:
+        behind = [_asked_for(column, tables, facts, asks) for column in one.columns]
+        best = NO_OUTCOME if decided_of(decided, one.id).settled else _best_column(one, facts, decided, behind)
+        asks.append("" if best == NO_OUTCOME else behind[best])
+        if one.id == table:
+            return asks[len(asks) - 1]
     return ""
 
 
-def _best_column(table: Table, facts: Facts, decided: list[Decided]) -> int:
-    """The place of the open column with the smallest mean number of outcomes over its points; -1 when none is open."""
+def to_work_out(tables: list[Table], one: Decided) -> str:
+    """The first fact that a table lacks and that nobody can be asked for, since it is worked out from others; "" when there is none."""
+    for fact in one.open:
+        if any(any(column.computed and column.fact == fact for column in table.columns) for table in tables):
+            return fact
+    return ""
+
+
+def _asked_for(column: Column, tables: list[Table], facts: Facts, asks: list[str]) -> str:
+    """The fact to ask for a column: itself, or what its own table would ask; "" where asking cannot narrow it. asks holds what the
+    first of the tables would ask."""
+    if column.derived:
+        for table, fact in zip(tables[: len(asks)], asks):
+            if table.id == column.fact:
+                return fact
+        return ""
+    asked = not column.computed and facts.statuses[place(facts, column.fact)] < ASSUMED
+    return column.fact if asked else ""
+
+
+def _best_column(table: Table, facts: Facts, decided: list[Decided], behind: list[str]) -> int:
+    """The place of the open column with the smallest mean number of outcomes over its points; -1 when none is open. behind holds
+    the fact to ask for each column, "" where it is not open."""
     points = candidates(table, facts, decided)
     alive = [row for row in table.rows if counts(table, row) and ruled_out_by(row, points) == NO_OUTCOME]
     now = _outcomes_left(table, points)
     best = NO_OUTCOME
-    smallest = 0.0
+    smallest = 0
     fresh = False
     telling = False
-    for c, column in enumerate(table.columns):
-        matters = any(cell_on(row, c) != NO_OUTCOME for row in alive)
-        if matters and _is_open(column, facts, decided):
+    for c, fact in enumerate(behind):
+        if fact != "" and any(cell_on(row, c) != NO_OUTCOME for row in alive):
             mean = _mean_left(table, points, c)
-            tells = mean < now
-            new = _not_asked_yet(column, facts, decided)
+            whole = math.floor(mean)
+            tells = mean < float(now)
+            new = facts.statuses[place(facts, fact)] == NOT_ASKED
             equal = tells == telling and new == fresh
-            if best == NO_OUTCOME or (tells and not telling) or (tells == telling and new and not fresh) or (equal and mean < smallest):
+            if best == NO_OUTCOME or (tells and not telling) or (tells == telling and new and not fresh) or (equal and whole < smallest):
                 best = c
-                smallest = mean
+                smallest = whole
                 fresh = new
                 telling = tells
     return best
@@ -61,18 +84,3 @@ def _outcomes_left(table: Table, points: list[list[float]]) -> int:
     """How many different outcomes (a gap counts as one) are possible."""
     outcomes = [outcome_of(table, state) for state in states_of(table, points)]
     return len([k for k in range(NO_OUTCOME, len(table.outcomes)) if k in outcomes])
-
-
-def _is_open(column: Column, facts: Facts, earlier: list[Decided]) -> bool:
-    """True when asking could still narrow the column."""
-    if column.derived:
-        feeder = decided_of(earlier, column.fact)
-        return not feeder.settled and len(feeder.open) > 0
-    return facts.statuses[place(facts, column.fact)] < ASSUMED
-
-
-def _not_asked_yet(column: Column, facts: Facts, earlier: list[Decided]) -> bool:
-    """True when the fact, or one behind the derived fact, was not asked yet."""
-    if column.derived:
-        return any(facts.statuses[place(facts, name)] == NOT_ASKED for name in decided_of(earlier, column.fact).open)
-    return facts.statuses[place(facts, column.fact)] == NOT_ASKED

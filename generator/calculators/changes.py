@@ -13,6 +13,8 @@ from generator.calculators.say import Say
 from generator.calculators.specs import FactSpec, spec_of
 from generator.calculators.tables import NO_OUTCOME, Table, decided_of, table_of
 
+LASTING: str = "block"
+
 
 @dataclass(frozen=True)
 class Candidates:
@@ -35,16 +37,27 @@ class Change:
 def would_change(
     tables: list[Table], specs: list[FactSpec], facts: Facts, candidates: list[Candidates], decision: str
 ) -> list[Change]:
-    """The flips of a settled decision, facts in the order in which it rests on them; none while it is not settled.
+    """The flips of a settled decision; none while it is not settled.
 
+    What holds for one winter can still be found out or chosen, so it comes first, in the order in which the answer rests on it. What
+    stays with the block comes after it, the other way round: the walk begins with what can be changed least, the form of the vines.
     A number or date brings its nearest flip; a choice brings one flip for each other outcome it can give.
     """
     one = decided_of(decide_all(tables, facts), decision)
     found: list[Change] = []
     if one.settled:
-        for fact in one.rests_on:
+        for fact in _in_reach_first(specs, one.rests_on):
             found = found + _flips(tables, spec_of(specs, fact), facts, numbers_of(candidates, fact), decision, one.outcome)
     return found
+
+
+def _in_reach_first(specs: list[FactSpec], names: list[str]) -> list[str]:
+    """The facts that do not stay with the block, in their order, then those that do, in the reverse of it."""
+    lasting: list[str] = []
+    for name in names:
+        if spec_of(specs, name).lifetime == LASTING:
+            lasting = [name] + lasting
+    return [name for name in names if name not in lasting] + lasting
 
 
 def numbers_of(candidates: list[Candidates], fact: str) -> list[float]:

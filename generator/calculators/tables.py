@@ -45,10 +45,12 @@ class Row:
 @dataclass(frozen=True)
 class Column:
     """A fact that a table asks. derived: it is the outcome of the table of that id, as a place among its outcomes;
-    else a base fact, with one point for each stretch of its range that the table tells apart, ascending."""
+    else a base fact, with one point for each stretch of its range that the table tells apart, ascending. computed: it is worked out
+    from other facts, so that nobody is asked for it."""
 
     fact: str
     derived: bool
+    computed: bool
     points: list[float]
 
 

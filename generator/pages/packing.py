@@ -33,9 +33,26 @@ def _table(rulebook: Rulebook, table: Record, told: bool, sourced: bool) -> Reco
     return {
         **_without(table, "word"),
         "title": decision.title,
+        "columns": [_column(column) for column in table["columns"]],
         "rows": [_without(row, *left_out) | _row(row, because[row["id"]]) for row in table["rows"]],
         "outcomes": [_without(one, "word") | outcomes[one["id"]] | {"sums": list(map(_span, one["sums"]))} for one in table["outcomes"]],
     }
+
+
+def _column(column: Record) -> Record:
+    """A column: kind is 1 where it is derived, 2 where it is computed, else 0."""
+    kind = 1 if column["derived"] else 2 if column["computed"] else 0
+    return {"fact": column["fact"], "kind": kind, "points": _counted(column["points"])}
+
+
+def bare_candidates(candidates: list[Record]) -> list[Record]:
+    """The values worth trying of each fact."""
+    return [one | {"numbers": _counted(one["numbers"])} for one in candidates]
+
+
+def _counted(numbers: list[float]) -> list[float] | int:
+    """Numbers that only count up from 0, as those of a choice do, as how many they are."""
+    return len(numbers) if numbers == [float(k) for k in range(len(numbers))] else numbers
 
 
 def _work(outcome: Any, told: bool) -> Record:
@@ -96,8 +113,8 @@ def _without(record: Record, *names: str) -> Record:
 
 
 def packed(data: Any) -> Any:
-    """The data with each list of like records as one list of names and, for each name, the list of its values; `Guide.add` unpacks it.
-    A whole number is written without its `.0`, which JavaScript does not tell from it."""
+    """The data with each list of like records as one list of names and, for each name, the list of its values; what is equal in all of
+    them stands once, in the place of the list (a list itself does not, so that the two are told apart); `Guide.add` unpacks it. A whole number is written without its `.0`, which JavaScript does not tell from it."""
     if isinstance(data, float) and data.is_integer() and abs(data) < SAFE:
         return int(data)
     if isinstance(data, dict):
@@ -105,5 +122,12 @@ def packed(data: Any) -> Any:
     if not isinstance(data, list):
         return data
     if len(data) > 1 and all(isinstance(one, dict) for one in data) and len({tuple(one) for one in data}) == 1:
-        return {"$": list(data[0]), "_": [[packed(one[name]) for one in data] for name in data[0]]}
+        columns = [[packed(one[name]) for one in data] for name in data[0]]
+        return {"$": list(data[0]), "_": columns[:1] + [_once(column) for column in columns[1:]]}
     return [packed(one) for one in data]
+
+
+def _once(column: list) -> Any:
+    """A column of values, or the one text, number or nothing that all of them are."""
+    first = column[0]
+    return first if not isinstance(first, (list, dict)) and all(type(one) is type(first) and one == first for one in column) else column

@@ -17,7 +17,7 @@ from generator.calculators.plan_system import DECISION
 from generator.compiler.script import compile_module, helpers_for, module_order
 from generator.pages import wording
 from generator.pages.decisions import is_long
-from generator.pages.packing import add, bare_catalogue, bare_tables
+from generator.pages.packing import add, bare_candidates, bare_catalogue, bare_tables
 from generator.pages.questions import of_calculator, of_decision, of_plan
 from generator.pages.slimming import slim, slim_style
 from generator.reading.rulebook import Rulebook
@@ -96,7 +96,7 @@ def decision_script(rulebook: Rulebook, table: Decision) -> str:
         "groups": plain(of_decision(rulebook, table)),
         "catalogue": bare_catalogue(encode.encode_catalogue(rulebook, SENTENCES, [], facts)),
         "tables": bare_tables(rulebook, encode.encode_tables(rulebook, table.id), set(told), sourced=False),
-        "candidates": encode.encode_candidates(rulebook, table.id),
+        "candidates": bare_candidates(encode.encode_candidates(rulebook, table.id)),
         "sides": weighing,
         "rows": {name: rows_page(rulebook.decisions[name], table) for name in told},
     }
@@ -149,7 +149,7 @@ def plan_script(rulebook: Rulebook) -> str:
         "tables": bare_tables(rulebook, tables, {table["id"] for table in tables}),
         "main": DECISION,
         "ends": plain(ends(rulebook)),
-        "candidates": encode.encode_candidates(rulebook, DECISION),
+        "candidates": bare_candidates(encode.encode_candidates(rulebook, DECISION)),
         "values": encode.encode_values(rulebook, PLAN),
         "behind": behind(rulebook, PLAN),
         "sums": FOLDER + PLAN_SUMS,

@@ -81,11 +81,41 @@ def test_a_fact_that_settles_nothing_is_asked_last():
     assert answer(tables_for(book, "shadow"), SPECS, asked, "shadow").ask_next == "gamma"
 
 
+WORKED_OUT = made.rulebook(BOOK.facts | {"alpha": replace(ALPHA, computed_by="some_sum")}, BOOK.decisions)
+
+
+def test_what_is_worked_out_is_never_asked():
+    """Where it alone is missing, the answer says what to work out; where something else would settle it, that is asked instead."""
+    tables, specs = tables_for(WORKED_OUT, "top"), fact_specs(WORKED_OUT)
+    found = answer(tables, specs, facts(None, 2.0), "top")
+    assert (found.settled, found.covered, found.ask_next) == (False, True, "")
+    assert found.headline == Say("answers.to_work_out", [], ["fact.alpha"])
+    assert answer(tables, specs, facts(None, None), "top").ask_next == "beta"
+
+
+def test_less_than_a_whole_outcome_does_not_change_the_order_of_the_walk():
+    """Beta leaves 2, 1 and 1 outcomes, gamma 1 and 2: on average 1.33 and 1.5. Neither is a whole one better, so the table's order holds."""
+    rows = [made.row("O1", [is_(BETA, 0), is_(GAMMA, 1)], "o1"), made.row("O2", [], "o0")]
+    for order in (["beta", "gamma"], ["gamma", "beta"]):
+        book = made.rulebook(BOOK.facts, {"walk": made.decision("walk", "first_row", order, rows, 2)})
+        nothing = Facts(["alpha", "beta", "gamma"], [0.0] * 3, [NOT_ASKED] * 3)
+        assert answer(tables_for(book, "walk"), SPECS, nothing, "walk").ask_next == order[0]
+
+
 def test_what_would_change_it_really_flips():
     """Of a number the nearest value on its step, of a choice the choice: just under 3 is 2.5 with a step of a half."""
     found = would_change(TABLES, SPECS, facts(4.0, 2.0), candidates_for(BOOK, "top"), "top")
-    assert [(one.fact, one.number, one.outcome) for one in found] == [("alpha", 2.5, "o0"), ("beta", 0.0, "o0")]
-    assert found[0].says == Say("answers.would_change", [2.5, 4.0], ["fact.alpha", "outcome.top.o0"])
+    assert [(one.fact, one.number, one.outcome) for one in found] == [("beta", 0.0, "o0"), ("alpha", 2.5, "o0")]
+    assert found[1].says == Say("answers.would_change", [2.5, 4.0], ["fact.alpha", "outcome.top.o0"])
+
+
+def test_what_stays_with_the_block_would_change_it_last():
+    """What holds for one winter comes first; of what stays, the fact that the walk begins with is the very last."""
+    rows = [made.row("L1", [over(ALPHA, 3.0), is_(BETA, 2), is_(GAMMA, 1)], "o1"), made.row("L2", [], "o0")]
+    book = made.rulebook(BOOK.facts | {"beta": replace(BETA, lifetime="winter")}, {"last": made.decision("last", "first_row", ["alpha", "beta", "gamma"], rows, 2)})
+    known = Facts(["alpha", "beta", "gamma"], [4.0, 2.0, 1.0], [ENTERED] * 3)
+    found = would_change(tables_for(book, "last"), fact_specs(book), known, candidates_for(book, "last"), "last")
+    assert [one.fact for one in found] == ["beta", "gamma", "alpha"]
 
 
 def test_nothing_would_change_what_is_open():

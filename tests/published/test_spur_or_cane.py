@@ -29,7 +29,7 @@ def test_buds_of_the_block_outweigh_the_list_and_the_climate(rulebook: Rulebook,
     assert target(rulebook, **ENOUGH, variety=variety, climate="cool") == "Spurs on a cordon"
 
 
-@pytest.mark.parametrize("short", [{}, {"good_canes_per_vine": 0}, {"skilled_pruners": "short"}])
+@pytest.mark.parametrize("short", [{}, {"good_canes_per_vine": 0}, {"skilled_pruners": "short", "bunches_wanted": "smaller_or_looser"}])
 def test_a_little_too_little_is_met_with_longer_spurs_or_a_few_canes(rulebook: Rulebook, short: dict) -> None:
     """sys-14: if the buds of a spur prove unfruitful, lengthen the spurs or add one or two kicker canes."""
     found = outcome(rulebook, "pruning_system", **(CORDON | NEARLY | short))
@@ -65,7 +65,7 @@ def test_both_sides_of_long_spurs_under_a_machine_are_told(rulebook: Rulebook) -
     ("source", "facts", "row", "sign"),
     [
         ("sys-18", {"skilled_pruners": "short"}, "E_skill", 1),
-        ("sys-04", {}, "E_cost", 1),
+        ("sys-04", {"buds_cut": "no", "variety": "flame_seedless"}, "E_cost", 1),
         ("sys-09", {"present_structure": "cane_head"}, "E_change", -1),
         ("sys-05", {"bunches_wanted": "larger"}, "E_larger", -1),
         ("sys-13", {"use": "table"}, "C5", -1),
@@ -93,6 +93,34 @@ def test_frost_is_told_for_both_sides_and_weighs_for_neither(rulebook: Rulebook)
     assert min(gain) > 0 and 20 < min(loss) < max(loss) < 27
     row = next(row for row in rulebook.decisions["leaning"].rows if row.id == "E_frost")
     assert row.weight == 0 and "raised the crop" in row.note and "cost a fifth to a quarter" in row.note
+
+
+@pytest.mark.parametrize("form", [CORDON, HEAD], ids=["spurs", "canes"])
+def test_frost_and_hard_winters_are_said_with_the_main_answer(rulebook: Rulebook, form: dict) -> None:
+    """T17, cr-03: a late cut for spurs and a reserve cane for canes, both to either form; a second trunk where winters kill vines; neither elsewhere."""
+    mild = compute(rulebook, "pruning_system", form)["also"]
+    hard = compute(rulebook, "pruning_system", form | {"spring_frost_risk": "high", "severe_winters": "yes"})["also"]
+    told = [line for line in hard if line not in mild]
+    assert len(told) == 2 and any("second trunk" in line for line in told)
+    assert any("late" in line and "reserve cane" in line for line in told)
+    lost = {"spring_frost_risk": "high", "severe_winters": "yes", "dark_stain_in_trunk": "most_vines"}
+    assert not any("second trunk" in line for line in compute(rulebook, "pruning_system", form | lost)["also"])
+
+
+@pytest.mark.parametrize("canes", [0, 1, 3])
+def test_a_machine_wanted_on_canes_has_to_wait(rulebook: Rulebook, canes: int) -> None:
+    """sys-07, sys-18: unlike spurs, canes cannot be left to a machine, so whatever the wood the machine waits for a cordon."""
+    found = compute(rulebook, "pruning_system", HEAD | MACHINE | {"good_canes_per_vine": canes})["also"]
+    assert any("wait until a cordon stands" in line and "cannot choose and lay canes" in line for line in found)
+    assert not any("machine" in line for line in compute(rulebook, "pruning_system", HEAD | {"good_canes_per_vine": canes})["also"])
+
+
+@pytest.mark.parametrize(("reach", "counts"), [((1.1, 1.4), True), ((0.9, 1.4), False), ((0.8, 0.9), False), ((0.1, 0.2), False)])
+def test_cost_counts_only_at_the_same_crop(rulebook: Rulebook, reach: tuple[float, float], counts: bool) -> None:
+    """sys-04, sys-10: less labour was found where spurs reached the target crop, so it says nothing where they may not."""
+    low, high = reach
+    found = compute(rulebook, "leaning", PLAIN | {"buds_cut": "yes", "spur_reach_low": low, "spur_reach_high": high})["reasons"]
+    assert ("E_cost" in [one["row"] for one in found]) is counts
 
 
 def test_every_weight_is_our_own(rulebook: Rulebook) -> None:

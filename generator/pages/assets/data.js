@@ -5,7 +5,7 @@ Guide.add = (function () {
   "use strict";
   const T = Guide.tables;
 
-  // A list of like records comes as {$: names, _: for each name the list of its values}.
+  // A list of like records comes as {$: names, _: for each name the list of its values, or the one value that all have}.
   function unpacked(thing) {
     if (thing === null || typeof thing !== "object") { return thing; }
     if (Array.isArray(thing)) { return thing.map(unpacked); }
@@ -14,12 +14,15 @@ Guide.add = (function () {
     const columns = thing._.map(unpacked);
     return columns[0].map((first, row) => {
       const one = {};
-      thing.$.forEach((name, place) => { one[name] = columns[place][row]; });
+      thing.$.forEach((name, place) => { one[name] = Array.isArray(columns[place]) ? columns[place][row] : columns[place]; });
       return one;
     });
   }
 
   function span(one) { return typeof one === "number" ? T.Span(one, true, one, true) : T.Span(one[0], one[1], one[2], one[3]); }
+
+  // Numbers that count up from 0 come as how many they are.
+  function counted(given) { return typeof given === "number" ? Array.from(Array(given).keys()) : given; }
 
   // A text, a number's place from 0, or a word's from -1 downwards.
   function part(one) {
@@ -40,7 +43,8 @@ Guide.add = (function () {
   function table(bare, catalogue) {
     const words = (kind, one, text) => named(catalogue, kind + "." + bare.id + "." + one.id, text);
     return {
-      id: bare.id, word: named(catalogue, "decision." + bare.id, bare.title), policy: bare.policy, columns: bare.columns,
+      id: bare.id, word: named(catalogue, "decision." + bare.id, bare.title), policy: bare.policy,
+      columns: bare.columns.map((one) => T.Column(one.fact, one.kind === 1, one.kind === 2, counted(one.points))),
       rows: bare.rows.map((row) => Object.assign({ sources: [], cautions: [] }, row, {
         because: says(catalogue, bare.id + "." + row.id, row.because), cells: row.cells.map((cell) => T.Cell(cell[0], cell[1].map(span)))
       })),
@@ -64,6 +68,7 @@ Guide.add = (function () {
       fact.labels = fact.labels.map((label, place) => label || spelt(fact.choices[place]));
       fact.default = Guide.facts.Maybe(fact.default !== null, fact.default || 0);
     });
+    if (data.candidates) { data.candidates.forEach((one) => { one.numbers = counted(one.numbers); }); }
     if (data.tables) { data.tables = data.tables.map((one) => table(one, catalogue)); }
     Object.assign(Guide.page.data, data);
   };
