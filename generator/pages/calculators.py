@@ -67,8 +67,8 @@ def calculator_page(rulebook: Rulebook, form: CalculatorForm) -> str:
 def output(rulebook: Rulebook, one: Output) -> OutputShown:
     """An output in words."""
     unit = rulebook.units.get(one.unit)
-    places = {0: "Shown as a whole number.", 1: "Shown with one decimal."}
-    return OutputShown(one.label, unit.symbol if unit else "", places.get(one.digits, f"Shown with {one.digits} decimals."))
+    places = {0: "a whole number", 1: "one decimal"}
+    return OutputShown(one.label, unit.symbol if unit else "", places.get(one.digits, f"{one.digits} decimals"))
 
 
 def used(rulebook: Rulebook, value: Value) -> Used:

@@ -11,6 +11,7 @@ from generator.reading.tables import CalculatorForm, Decision
 @dataclass(frozen=True)
 class Question:
     """What a form says of a fact beside its spec: wording, how to find it out, the standing of its default, notes on choices.
+    optional: it stands folded, under what one may know more.
 
     Questions of one series follow each other: one question asked by node, node 1 first. The first has the words for all of them;
     the others have their label alone. series is "" and node 0 for all other questions."""
@@ -75,7 +76,7 @@ def of_decision(rulebook: Rulebook, table: Decision) -> list[Group]:
 def of_calculator(rulebook: Rulebook, form: CalculatorForm) -> list[Group]:
     """The inputs of a calculator in the order of its form."""
     asked = [needed for needed in form.inputs if needed.fact in rulebook.facts]
-    return [Group("", [question(rulebook, rulebook.facts[n.fact], n.optional) for n in asked])]
+    return [Group("", [question(rulebook, rulebook.facts[n.fact], n.folded) for n in asked])]
 
 
 def of_plan(rulebook: Rulebook) -> list[Group]:

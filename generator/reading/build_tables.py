@@ -69,10 +69,7 @@ def calculator(document: Document) -> CalculatorForm:
     return CalculatorForm(
         **common(document),
         **{name: data[name] for name in ("title", "question", "why", "stage")},
-        inputs=tuple(
-            Input(entry) if isinstance(entry, str) else Input(entry["fact"], entry.get("optional", False))
-            for entry in data["inputs"]
-        ),
+        inputs=tuple(map(_input, data["inputs"])),
         values=tuple(data.get("values", ())),
         outputs=tuple(Output(entry["id"], entry["label"], entry["unit"], entry["digits"]) for entry in data["outputs"]),
         examples=examples(document),
@@ -80,6 +77,14 @@ def calculator(document: Document) -> CalculatorForm:
         cautions=tuple(data.get("cautions", ())),
         terms=tuple(data.get("terms", ())),
     )
+
+
+def _input(entry: str | dict) -> Input:
+    """An input as the form names it; what may be left out is folded unless the form says otherwise."""
+    if isinstance(entry, str):
+        return Input(entry)
+    optional = entry.get("optional", False)
+    return Input(entry["fact"], optional, folded=entry.get("folded", optional))
 
 
 def examples(document: Document) -> tuple[Example, ...]:

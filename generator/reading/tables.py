@@ -109,11 +109,12 @@ class Decision(Item):
 @dataclass(frozen=True)
 class Input:
     """An input of a calculator: a fact's id; optional inputs may be left out, others need a number or a default. series is the name
-    under which the form lists a fact that is asked by node ("" for others)."""
+    under which the form lists a fact that is asked by node ("" for others). folded: the form keeps it under what one may know more."""
 
     fact: str
     optional: bool = False
     series: str = ""
+    folded: bool = False
 
 
 @dataclass(frozen=True)

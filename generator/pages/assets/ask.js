@@ -19,10 +19,10 @@ Guide.page.ask = (function () {
   // What stands under a question: how to find it out, what is allowed, what is assumed when it stays empty.
   function hint(spec, question) {
     const assumed = spec.default.ok
-      ? el("span", { "class": "assumed" }, ["Left empty, " + shown(spec, spec.default.number) + " is assumed (" + question.standing + ")."])
+      ? el("span", { "class": "assumed" }, ["Assumed if left empty: " + shown(spec, spec.default.number) + " (" + question.standing + ")."])
       : null;
     return el("p", { "class": "hint", id: spec.id + "-hint" }, [
-      question.observe + range(spec) + " ", assumed, question.optional ? " This one may be left out. " : " ",
+      question.observe + range(spec) + " ", assumed, question.optional && !assumed ? " This one may be left out. " : " ",
       el("a", { href: data.root + "f/" + (question.series || spec.id) + ".html" }, [question.observe ? "More on this" : "How to find this out"])
     ]);
   }
