@@ -29,6 +29,15 @@ def test_the_page_ranks_as_the_command_does(page, served, rulebook):
     assert shown.first.locator("li").all_inner_texts() == [reason["text"] for reason in built[0]["reasons"]]
 
 
+def test_what_has_a_usual_figure_waits_folded(page, served, rulebook):
+    """Open stand the nodes, the vine and its wood, as the form's rules say; the gap between tips can be found in the fold."""
+    page.goto(served + PAGE)
+    asked = page.locator("#questions > .ask").evaluate_all("all => all.map((one) => one.dataset.fact)")
+    assert asked == [one.fact for one in rulebook.calculators["layout_options"].inputs if not one.folded]
+    assert {"nodes", "live_spur_positions_per_vine", "good_canes_per_vine"} < set(asked)
+    assert page.locator("details.more [data-fact=tip_gap_m]").count() == 1
+
+
 def test_what_cannot_be_built_says_what_is_short(page, served):
     """26 nodes of two each ask for 13 positions."""
     page.goto(f"{served}{PAGE}#v=1&{urlencode(VINE)}")
