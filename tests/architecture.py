@@ -19,7 +19,7 @@ CALCULATOR_MAY_IMPORT = {"math", "dataclasses"}
 TWINNED = {"calculators/numbertext.py": {"decimal"}}
 PLAIN_NUMBERS = {0, 1, 2, 100}
 # Unit conversion, the calendar, and mathematics.
-NUMBERS_ALLOWED_IN = ("calculators/units.py", "calculators/dates.py", "calculators/exactmath.py", "calculators/numbertext.py")
+NUMBERS_ALLOWED_IN = tuple(f"calculators/{name}.py" for name in ("units", "dates", "exactmath", "numbertext", "quantiles"))
 # Codes and measures of drawings or sentences, none of the trade. Each is looked for: one that has gone fails.
 NAMED_NUMBERS = {
     "calculators/facts.py": {"FROM_LINK", "ENTERED", "COMPUTED"},
