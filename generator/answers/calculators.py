@@ -4,7 +4,7 @@ from dataclasses import fields
 from typing import Any, get_type_hints
 
 from generator.answers.catalogue import catalogue
-from generator.answers.encode import calculator_class, calculator_module, value_ids
+from generator.answers.encode import calculator_class, calculator_module, value_ids, values_record
 from generator.answers.given import BadInput, Given, given
 from generator.answers.link import link
 from generator.answers.records import plain
@@ -14,6 +14,8 @@ from generator.calculators.facts import ASSUMED, Facts, Maybe, maybe, number, we
 from generator.calculators.wording import Catalogue, worded
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm
+
+LISTS = ("options", "compared")
 
 
 def calculate(rulebook: Rulebook, name: str, inputs: dict[str, Any]) -> dict:
@@ -28,9 +30,8 @@ def calculate(rulebook: Rulebook, name: str, inputs: dict[str, Any]) -> dict:
 def run(rulebook: Rulebook, form: CalculatorForm, facts: Given) -> Any:
     """The calculator's own Result. facts hold every required input. Raises BadInput when the calculator refuses the numbers."""
     inputs = _record(calculator_class(form.id, "Inputs"), form, facts)
-    values = calculator_class(form.id, "Values")(*(float(rulebook.values[value].number) for value in value_ids(form.id)))
     try:
-        return getattr(calculator_module(form.id), form.id)(inputs, values)
+        return getattr(calculator_module(form.id), form.id)(inputs, values_record(rulebook, form.id))
     except ValueError as refused:
         raise BadInput([f"{form.id}: {refused}"]) from None
 
@@ -55,9 +56,10 @@ def _input(wanted: Any, name: str, form: CalculatorForm, facts: Facts) -> Any:
     return maybe(facts, name) if wanted is Maybe else wanted(number(facts, name))
 
 
-def ranked(words: Catalogue, result: Any) -> dict[str, Any]:
-    """The options of a calculator that ranks some, the best first, with their sentences; nothing for the others."""
-    return {"options": with_texts(words, plain(result.options))} if hasattr(result, "options") else {}
+def listed(words: Catalogue, result: Any) -> dict[str, Any]:
+    """With their sentences, what a calculator gives besides numbers: the options it ranks, the best first, and the rules of several
+    authors that it compares; nothing for the others."""
+    return {name: with_texts(words, plain(getattr(result, name))) for name in LISTS if hasattr(result, name)}
 
 
 def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any) -> dict:
@@ -78,7 +80,7 @@ def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any
         "rests_on": rests_on,
         "assumed": [one["fact"] for one in rests_on if one["status"] == "assumed"],
         "would_change": [],
-        **ranked(words, result),
+        **listed(words, result),
         "working": [worded(words, say, "si") for say in result.working],
         "notes": [worded(words, say, "si") for say in result.notes],
         "values": values,

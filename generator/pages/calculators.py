@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from generator.answers.compute import compute
+from generator.answers.encode import compared_values
 from generator.pages import wording
 from generator.pages.cites import Cited, resolve
 from generator.pages.decisions import known_words
@@ -24,10 +25,12 @@ class OutputShown:
 
 @dataclass(frozen=True)
 class Used:
-    """A value that the calculator reckons with, with its number and unit in words."""
+    """A value that the calculator reckons with, with its number and unit in words; of one that is shown author by author, how many
+    there are."""
 
     item: Value
     shown: str
+    authors: int = 0
 
 
 @dataclass(frozen=True)
@@ -55,7 +58,7 @@ def calculator_page(rulebook: Rulebook, form: CalculatorForm) -> str:
         form=form,
         stage=rulebook.stages[form.stage],
         outputs=[output(rulebook, one) for one in form.outputs],
-        values=[used(rulebook, rulebook.values[name]) for name in form.values if name in rulebook.values],
+        values=[used(rulebook, rulebook.values[name], compared_values(form.id)) for name in form.values if name in rulebook.values],
         examples=[worked(rulebook, form, example) for example in form.examples],
         cited=resolve(rulebook, form.cites),
         cautions=[rulebook.cautions[name] for name in form.cautions if name in rulebook.cautions],
@@ -71,9 +74,10 @@ def output(rulebook: Rulebook, one: Output) -> OutputShown:
     return OutputShown(one.label, unit.symbol if unit else "", places.get(one.digits, f"Shown with {one.digits} decimals."))
 
 
-def used(rulebook: Rulebook, value: Value) -> Used:
-    """A value with its number in words."""
-    return Used(value, wording.with_unit(value.number, rulebook.units.get(value.unit)))
+def used(rulebook: Rulebook, value: Value, compared: list[str]) -> Used:
+    """A value with its number in words; one of those compared with the number of its figures."""
+    shown = wording.with_unit(value.number, rulebook.units.get(value.unit))
+    return Used(value, shown, len(value.figures) if value.id in compared else 0)
 
 
 def worked(rulebook: Rulebook, form: CalculatorForm, example: Example) -> Worked:

@@ -115,7 +115,8 @@ def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
     modules = own_modules(form.id)
     sentences = [*SENTENCES, *(f"{name}." for name in [*modules, *([*DRAWN, "vine_layout"] if form.id == OPTIONS else [])])]
     outputs = [{"id": one.id, "label": one.label, "unit": one.unit, "digits": one.digits} for one in form.outputs]
-    catalogue = encode.encode_catalogue(rulebook, sentences, [f"choice.{name}." for name in facts], facts)
+    named = [f"choice.{name}." for name in facts] + [f"figure.{name}." for name in encode.compared_values(form.id)]
+    catalogue = encode.encode_catalogue(rulebook, sentences, named, facts)
     hints = get_type_hints(encode.calculator_class(form.id, "Inputs"))
     data = {
         **page_data(rulebook, form.id, "../"),

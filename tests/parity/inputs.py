@@ -2,9 +2,12 @@
 
 import math
 import random
+from dataclasses import replace
 from typing import Any
 
+from generator.answers.figures import figures
 from generator.calculators.facts import Maybe
+from generator.calculators.figures import Figure
 from generator.reading.items import Fact, Value
 from generator.reading.rulebook import Rulebook
 from tests.parity.numbers import Maker, fields, signature
@@ -74,5 +77,21 @@ def a_case(rng: random.Random, function: Any, rulebook: Rulebook, edge: bool) ->
     """The arguments of a calculator: its inputs and its values."""
     (inputs, values), _ = signature(function)
     asked = {name: of_input(rng, function, rulebook, name, wanted, edge) for name, wanted in fields(inputs).items()}
-    used = {name: of_value(rng, rulebook.values[name], edge) for name in fields(values)}
-    return [inputs(**asked), values(**used)]
+    return [inputs(**asked), values_of(rng, rulebook, values, edge)]
+
+
+def values_of(rng: random.Random, rulebook: Rulebook, values: Any, edge: bool) -> Any:
+    """A Values record: a number for each rule value, or its list of figures with other numbers in them."""
+    made = {
+        name: of_value(rng, rulebook.values[name], edge) if wanted is float else of_figures(rng, rulebook, rulebook.values[name], edge)
+        for name, wanted in fields(values).items()
+    }
+    return values(**made)
+
+
+def of_figures(rng: random.Random, rulebook: Rulebook, value: Value, edge: bool) -> list[Figure]:
+    """A value's figures: as written in half of the cases, else with any numbers that are allowed."""
+    written = figures(rulebook, value)
+    if rng.random() < 0.5:
+        return written
+    return [replace(one, number=a_number(rng, value.low, value.high, (value.high - value.low) / 100 or 1.0, edge)) for one in written]

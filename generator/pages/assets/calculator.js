@@ -4,6 +4,7 @@ Guide.page.calculator = function () {
   const page = Guide.page;
   const data = page.data;
   const show = page.show;
+  const el = page.el;
 
   const questions = [].concat.apply([], data.groups.map((group) => group.questions));
 
@@ -23,13 +24,39 @@ Guide.page.calculator = function () {
     return number.ok ? Guide.wording.number_text(data.catalogue.units, number.number, output.unit, output.digits, "si") : "left open";
   }
 
+  // Rules of several authors: a table for each topic; those made for other vines are folded away below it.
+  function table(lines) {
+    return el("table", { "class": "stack" }, [
+      el("thead", {}, [el("tr", {}, ["Whose rule", "This vine", "What to know"].map((head) => el("th", { scope: "col" }, [head])))]),
+      el("tbody", {}, lines.map((line) => el("tr", {}, [
+        el("th", { scope: "row" }, [show.word(line.who)]), el("td", {}, [show.word(line.says)]),
+        el("td", { "class": "means" }, line.note.id ? [show.word(line.note)] : [])
+      ])))
+    ]);
+  }
+
+  function compared(lines) {
+    const topics = lines.map((line) => show.word(line.topic)).filter((topic, place, all) => all.indexOf(topic) === place);
+    return el("section", {}, [el("h2", {}, ["Author by author"])].concat([].concat.apply([], topics.map((topic) => {
+      const own = lines.filter((line) => show.word(line.topic) === topic);
+      const other = own.filter((line) => line.place === 2);
+      const here = own.filter((line) => line.place !== 2);
+      return [
+        el("h3", {}, [topic]),
+        here.length ? table(here) : el("p", {}, ["No rule that was read is made for this vine."]),
+        other.length ? el("details", {}, [el("summary", {}, ["Made for other vines"]), table(other)]) : null
+      ];
+    }))));
+  }
+
   function answer(result, rests, fragment) {
     const outputs = data.outputs.map((output) => {
-      return page.el("div", {}, [page.el("dt", {}, [output.label]), page.el("dd", { id: "output-" + output.id }, [shown(output, result)])]);
+      return el("div", {}, [el("dt", {}, [output.label]), el("dd", { id: "output-" + output.id }, [shown(output, result)])]);
     });
     return [
-      page.el("dl", { "class": "outputs" }, outputs),
+      el("dl", { "class": "outputs" }, outputs),
       page.ranked ? page.ranked(result) : null,
+      result.compared ? compared(result.compared) : null,
       show.part("What to know about it", result.notes.length ? [show.list("ul", result.notes.map(show.word))] : []),
       show.part("The working", [show.list("ol", result.working.map(show.word))]),
       show.part("What it rests on", [show.list("ul", rests.map(show.rest))]),
