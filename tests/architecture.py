@@ -24,10 +24,12 @@ NUMBERS_ALLOWED_IN = tuple(f"calculators/{name}.py" for name in ("units", "dates
 NAMED_NUMBERS = {
     "calculators/facts.py": {"FROM_LINK", "ENTERED", "COMPUTED"},
     "calculators/cane_path.py": {"PIECES"},
+    "calculators/counting.py": {"DIGITS"},
     "calculators/drawing_frame.py": {"LINES_OF_TEXT", "MARGIN", "TALLEST", "WIDEST", "ROOM_UNDER"},
     "calculators/drawing_wood.py": {"DOT", "UPRIGHT", "TALL", "STEEP"},
     "calculators/layout_places.py": {"QUARTERS"},
     "calculators/plan_system.py": {"MOST_SHOWN"},
+    "calculators/tally_counts.py": {"OR_MORE"},
     "calculators/wording.py": {"TWO_FIGURES"},
 }
 LONGEST_MODULE = 250

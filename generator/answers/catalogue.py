@@ -51,7 +51,7 @@ def message_form(message: Message) -> MessageForm:
 
 def words(rulebook: Rulebook, prefixes: Iterable[str] = ("",)) -> list[Word]:
     """The words whose id begins with one of the prefixes: `fact.`, `choice.<fact>.`, `decision.`, `outcome.<decision>.`,
-    `action.<decision>.`, `target.<decision>.`, `years.<decision>.`, `calculator.`, `stage.`, `term.`, `value.`, `figure.<value>.`."""
+    `action.<decision>.`, `target.<decision>.`, `years.<decision>.`, `calculator.`, `column.<calculator>.`, `stage.`, `term.`, `value.`, `figure.<value>.`."""
     starts = tuple(prefixes)
     return [Word(name, text) for name, text in _all_words(rulebook).items() if name.startswith(starts)]
 
@@ -66,6 +66,7 @@ def _all_words(rulebook: Rulebook) -> dict[str, str]:
         works = [(kind, outcome, getattr(outcome, kind)) for kind in WORK for outcome in decision.outcomes]
         found |= {f"{kind}.{decision.id}.{outcome.id}": text for kind, outcome, text in works if text}
     found |= {f"calculator.{form.id}": form.title for form in rulebook.calculators.values()}
+    found |= {f"column.{form.id}.{one.id}": one.label for form in rulebook.calculators.values() for one in form.rows}
     found |= {f"stage.{stage.id}": stage.title for stage in rulebook.stages.values()}
     found |= {f"term.{term.id}": term.term for term in rulebook.terms.values()}
     for value in rulebook.values.values():

@@ -3,7 +3,8 @@
 A form in rules/calculators/ lists inputs, values and outputs for the page; the module of the same name in
 generator/calculators/ has the records `<Name>Inputs`, `<Name>Values` and `<Name>Result`. An input may be left out in
 both or in neither (`optional: true` there, `Maybe` here); a number is a float, a whole number or a choice an int, yes
-or no a bool; a fact that is asked by node is listed once and is a `list[Maybe]`, node 1 first. In the example, the code takes the area as one that may be left out.
+or no a bool; a fact that is asked by node is listed once and is a `list[Maybe]`, node 1 first; `rows:` lists
+the columns of a record, and the code takes `rows: list[ThatRecord]`. In the example, the code takes the area as one that may be left out.
 
 Wrong:
 
@@ -34,9 +35,10 @@ Right:
 
 from collections.abc import Iterator
 from dataclasses import fields
-from typing import Any, get_type_hints
+from typing import Any, get_origin, get_type_hints
 
 from generator.answers.encode import calculator_class, value_ids
+from generator.answers.rows import ROWS, record_of
 from generator.calculators.facts import Maybe
 from generator.checks.calculator_code import code_faults
 from generator.checks.shape import Check, at, listed
@@ -57,10 +59,13 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
         inputs = get_type_hints(calculator_class(form.id, "Inputs"))
         values = value_ids(form.id)
         results = [field.name for field in fields(calculator_class(form.id, "Result"))]
-        yield from _differences(form, "input", list(_fields(form)), list(inputs))
+        yield from _differences(form, "input", [*_fields(form), *([ROWS] if form.rows else [])], list(inputs))
         yield from _differences(form, "value", list(form.values), values)
         yield from _differences(form, "output", [output.id for output in form.outputs], results, all_of_code=False)
         yield from _types(rulebook, form, inputs)
+        if form.rows and get_origin(inputs.get(ROWS)) is list:
+            columns = [field.name for field in fields(record_of(form))]
+            yield from _differences(form, "column", [one.id for one in form.rows], columns)
 
 
 def _differences(

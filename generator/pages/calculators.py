@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from generator.answers.compute import compute
 from generator.answers.encode import compared_values
+from generator.answers.rows import ROWS, without_rows
 from generator.pages import wording
 from generator.pages.cites import Cited, resolve
 from generator.pages.decisions import known_words
@@ -84,5 +85,8 @@ def worked(rulebook: Rulebook, form: CalculatorForm, example: Example) -> Worked
     """A worked example, reckoned now, so that the page shows it with scripts off."""
     answer = compute(rulebook, form.id, example.facts)
     cited = resolve(rulebook, (Cite(example.source),)) if example.source else []
-    known = known_words(rulebook, example.facts)
+    known = known_words(rulebook, without_rows(form, example.facts))
+    rows = example.facts.get(ROWS, []) if form.rows else []
+    if rows:
+        known = "; ".join(filter(None, [f"Rows of the tally: {len(rows)}", known]))
     return Worked(example.name, f"{known}.", list(answer.get("working", [])), answer.get("headline", ""), cited)

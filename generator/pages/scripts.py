@@ -12,6 +12,7 @@ from generator.answers.behind import behind
 from generator.answers.ends import ends
 from generator.answers.plans import plan_tables
 from generator.answers.records import plain
+from generator.answers.specs import column_specs
 from generator.answers.tables import feeding_order
 from generator.calculators.plan_system import DECISION
 from generator.compiler.script import compile_module, helpers_for, module_order
@@ -116,6 +117,7 @@ def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
     sentences = [*SENTENCES, *(f"{name}." for name in [*modules, *([*DRAWN, "vine_layout"] if form.id == OPTIONS else [])])]
     outputs = [{"id": one.id, "label": one.label, "unit": one.unit, "digits": one.digits} for one in form.outputs]
     named = [f"choice.{name}." for name in facts] + [f"figure.{name}." for name in encode.compared_values(form.id)]
+    named += [f"column.{form.id}."] if form.rows else []
     catalogue = encode.encode_catalogue(rulebook, sentences, named, facts)
     hints = get_type_hints(encode.calculator_class(form.id, "Inputs"))
     data = {
@@ -125,6 +127,7 @@ def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
         "inputs": [{"id": name, "type": kind.__name__} for name, kind in hints.items()],
         "required": [needed.fact for needed in form.inputs if not needed.optional],
         "outputs": outputs,
+        **({"rows": plain(column_specs(form))} if form.rows else {}),
         "values": encode.encode_values(rulebook, form.id),
     }
     if form.id == OPTIONS:

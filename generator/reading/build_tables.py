@@ -8,7 +8,7 @@ from generator.reading.cells import BadCell, Column, parse_cell
 from generator.reading.documents import Document
 from generator.reading.near import suggestion
 from generator.reading.varieties import Variety
-from generator.reading.tables import CalculatorForm, Cell, Decision, Example, Gap, Input, Outcome, Output, Row
+from generator.reading.tables import CalculatorForm, Cell, Decision, Example, Gap, Input, Outcome, Output, Row, RowColumn
 from generator.reading.variety_lists import variety_rows
 from generator.reading.weighed import policy_faults, sums
 
@@ -70,7 +70,7 @@ def calculator(document: Document) -> CalculatorForm:
         **common(document),
         **{name: data[name] for name in ("title", "question", "why", "stage")},
         inputs=tuple(
-            Input(entry) if isinstance(entry, str) else Input(entry["fact"], entry.get("optional", False))
+            Input(entry) if isinstance(entry, str) else _input(entry)
             for entry in data["inputs"]
         ),
         values=tuple(data.get("values", ())),
@@ -79,7 +79,20 @@ def calculator(document: Document) -> CalculatorForm:
         cites=cites(data),
         cautions=tuple(data.get("cautions", ())),
         terms=tuple(data.get("terms", ())),
+        rows=tuple(_column(entry) for entry in data.get("rows", ())),
     )
+
+
+def _input(entry: dict) -> Input:
+    """An input that has more to it than its fact."""
+    fold, in_view = entry.get("fold", ""), entry.get("in_view", False)
+    return Input(entry["fact"], entry.get("optional", False), also=entry.get("also", ""), fold=fold, in_view=in_view)
+
+
+def _column(entry: dict) -> RowColumn:
+    """A column of the rows that a calculator takes."""
+    low, high = entry["range"]
+    return RowColumn(entry["id"], entry["label"], entry["observe"], low, high, entry.get("needed", False))
 
 
 def examples(document: Document) -> tuple[Example, ...]:
