@@ -68,7 +68,7 @@ def standing_of(figure: Figure, fact: str, answer: Maybe) -> int:
         if scope.fact == fact:
             if not answer.ok:
                 return OPEN
-            return FITS if answer.number in scope.choices else OTHER
+            return FITS if any(choice == answer.number for choice in scope.choices) else OTHER
     return FITS
 
 
