@@ -2,8 +2,8 @@
 
 import math
 
-# What is left of a whole number by rounding in floats lies far below the ninth digit.
-DIGITS: int = 9
+# So many parts of one are told apart: what floats leave beside a whole number is far less than one part.
+PARTS: int = 1000000000
 
 
 def half_up(number: float) -> int:
@@ -16,4 +16,12 @@ def half_up(number: float) -> int:
 
 def up(number: float) -> int:
     """The smallest whole number that is not below; 30.000000000000004 is a 30 that floats have touched, and stays 30."""
-    return math.ceil(round(number, DIGITS))
+    near = half_up(number)
+    if number > float(near) and (number - float(near)) * float(PARTS) <= 1.0:
+        return near
+    return math.ceil(number)
+
+
+def down(number: float) -> int:
+    """The largest whole number that is not above, with the same grace for floats: 11.999999999999998 is 12."""
+    return -up(-number)

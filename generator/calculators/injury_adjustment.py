@@ -65,6 +65,14 @@ class InjuryAdjustmentValues:
 
 
 @dataclass(frozen=True)
+class Planned:
+    """What the number wanted counts on: the share of primaries alive, and V."""
+
+    primary: float
+    value: float
+
+
+@dataclass(frozen=True)
 class InjuryAdjustmentResult:
     """Primaries dead in % with Wilson's interval; nodes that replace them, exact and rounded up, without and with the crop of
     secondaries; nodes by each published rule; shoots on the last of the guide's own, and the most that the canopy takes. What has no
@@ -133,15 +141,15 @@ def sample_of(inputs: InjuryAdjustmentInputs, values: InjuryAdjustmentValues) ->
     dead = float(inputs.buds_cut_for_injury - inputs.buds_primary_alive)
     span = wilson(dead, cut, normal_quantile((1.0 + share(values.injury_level_pct)) / 2.0))
     primary = float(inputs.buds_primary_alive)
-    plan_primary, plan_value = in_plan(inputs)
+    planned = in_plan(inputs)
     dead_pct = dead * PER_CENT / cut
     return Sample(
         cut,
         primary,
         float(inputs.buds_secondary_only),
         primary + inputs.secondary_share * float(inputs.buds_secondary_only),
-        plan_primary,
-        plan_value,
+        planned.primary,
+        planned.value,
         dead_pct,
         span.low * PER_CENT,
         span.high * PER_CENT,
@@ -153,11 +161,11 @@ def sample_of(inputs: InjuryAdjustmentInputs, values: InjuryAdjustmentValues) ->
     )
 
 
-def in_plan(inputs: InjuryAdjustmentInputs) -> tuple[float, float]:
+def in_plan(inputs: InjuryAdjustmentInputs) -> Planned:
     """What the number wanted counts on: the share of primaries alive, and V. Raises ValueError when it holds this winter's
     deaths, or an ordinary winter's that nobody gives."""
     if inputs.deaths_in_wanted_nodes == NO_DEATHS:
-        return 1.0, 1.0
+        return Planned(1.0, 1.0)
     if inputs.deaths_in_wanted_nodes > ORDINARY:
         raise ValueError("the number wanted holds the deaths of this winter already: leave that number, nothing is added")
     if not inputs.ordinary_primary_alive_pct.ok:
@@ -166,7 +174,7 @@ def in_plan(inputs: InjuryAdjustmentInputs) -> tuple[float, float]:
     secondary = share(inputs.ordinary_secondary_only_pct.number) if inputs.ordinary_secondary_only_pct.ok else 0.0
     if primary <= 0.0 or primary + secondary > 1.0:
         raise ValueError("after an ordinary winter some primaries live, and with the secondaries alone they are at most 100 %")
-    return primary, primary + inputs.secondary_share * secondary
+    return Planned(primary, primary + inputs.secondary_share * secondary)
 
 
 def replacement(wanted: float, planned: float, living: float, cut: float, severe: bool) -> Maybe:
