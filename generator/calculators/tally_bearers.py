@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from generator.calculators.bearers import Buds, Tally, buds_counted, is_whole
 from generator.calculators.facts import Maybe
 from generator.calculators.reach_sums import SPUR, Carried, Wish, best, canes_of, canes_until_apart, carried, spurs_of
-from generator.calculators.tally_counts import TallyRow, added, between, by_node, dissected, last_node, live, part, per, primordia
+from generator.calculators.tally_counts import TallyRow, between, by_node, dissected, last_node, live, part, per, primordia, without
 from generator.calculators.tally_means import Around, around, bare, jackknifed
 from generator.calculators.units import PER_CENT
 
@@ -98,14 +98,14 @@ def weigh(sampled: Sampled, given: Tally, wish: Wish, longest_spur: int, most: f
     if not is_whole(tally):
         return Weighed([], [], [], [], no_versus(), no_versus())
     buds = buds_counted(tally)
-    without = without_each(sums, sampled.canes, given)
+    rest = without_each(sums, sampled.canes, given)
     spurs = spurs_of(buds, wish, longest_spur)
     canes = canes_of(buds, wish, longest_spur)
-    found = [found_of(one, without, wish, sampled) for one in spurs + canes]
+    found = [found_of(one, rest, wish, sampled) for one in spurs + canes]
     against = no_versus()
     if len(canes) > 0:
-        against = cane_less_spur(spurs[SPUR - 1], best(canes), without, wish, sampled, most)
-    return Weighed([buds], spurs, canes, found, against, spur_less_wish(spurs[SPUR - 1], without, wish, sampled, most))
+        against = cane_less_spur(spurs[SPUR - 1], best(canes), rest, wish, sampled, most)
+    return Weighed([buds], spurs, canes, found, against, spur_less_wish(spurs[SPUR - 1], rest, wish, sampled, most))
 
 
 def without_each(sums: list[TallyRow], canes: list[list[TallyRow]], given: Tally) -> list[Buds]:
@@ -113,27 +113,27 @@ def without_each(sums: list[TallyRow], canes: list[list[TallyRow]], given: Tally
     found: list[Buds] = []
     for cane in canes:
         own = by_node(cane, len(sums) - 1)
-        tally = tally_from([added(total, part_of_it, -1) for total, part_of_it in zip(sums, own)], given)
+        tally = tally_from([without(total, one) for total, one in zip(sums, own)], given)
         if is_whole(tally):
             found.append(buds_counted(tally))
     return found
 
 
-def again(one: Carried, without: list[Buds], wish: Wish) -> list[Carried]:
+def again(one: Carried, rest: list[Buds], wish: Wish) -> list[Carried]:
     """A bearer reckoned without each cane; fewer than the canes where its nodes are then not all known."""
-    return [carried(buds, wish, one.nodes, one.on_cane) for buds in without if one.nodes <= len(buds.primordia)]
+    return [carried(buds, wish, one.nodes, one.on_cane) for buds in rest if one.nodes <= len(buds.primordia)]
 
 
-def sure_of(middle: float, without: list[float], sampled: Sampled) -> Around:
+def sure_of(middle: float, rest: list[float], sampled: Sampled) -> Around:
     """A figure with its interval, where it could be reckoned without each of two canes or more."""
-    if len(sampled.canes) < 2 or len(without) < len(sampled.canes):
+    if len(sampled.canes) < 2 or len(rest) < len(sampled.canes):
         return bare(Maybe(True, middle))
-    return around(middle, jackknifed(without), len(without), sampled.tail)
+    return around(middle, jackknifed(rest), len(rest), sampled.tail)
 
 
-def found_of(one: Carried, without: list[Buds], wish: Wish, sampled: Sampled) -> BearerFound:
+def found_of(one: Carried, rest: list[Buds], wish: Wish, sampled: Sampled) -> BearerFound:
     """A bearer with its intervals, which end at 0."""
-    others = again(one, without, wish)
+    others = again(one, rest, wish)
     per_node = sure_of(one.bunches / one.nodes, [other.bunches / other.nodes for other in others], sampled)
     reach = bare(one.reach)
     if wish.ok:
@@ -167,18 +167,18 @@ def versus(difference: Around, canes: int, most: float) -> Versus:
     return Versus(difference, canes_until_apart(difference.middle.number, half, float(canes), most))
 
 
-def cane_less_spur(spur: Carried, cane: Carried, without: list[Buds], wish: Wish, sampled: Sampled, most: float) -> Versus:
+def cane_less_spur(spur: Carried, cane: Carried, rest: list[Buds], wish: Wish, sampled: Sampled, most: float) -> Versus:
     """Bunches for each node: a cane less a spur."""
-    spurs = again(spur, without, wish)
-    canes = again(cane, without, wish)
+    spurs = again(spur, rest, wish)
+    canes = again(cane, rest, wish)
     apart = [one.bunches / one.nodes - other.bunches / other.nodes for one, other in zip(canes, spurs)]
     middle = cane.bunches / cane.nodes - spur.bunches / spur.nodes
     return versus(sure_of(middle, apart, sampled), len(sampled.canes), most)
 
 
-def spur_less_wish(spur: Carried, without: list[Buds], wish: Wish, sampled: Sampled, most: float) -> Versus:
+def spur_less_wish(spur: Carried, rest: list[Buds], wish: Wish, sampled: Sampled, most: float) -> Versus:
     """The reach of a spur less 1, the crop wanted."""
     if not wish.ok:
         return no_versus()
-    apart = [one.reach.number - 1.0 for one in again(spur, without, wish)]
+    apart = [one.reach.number - 1.0 for one in again(spur, rest, wish)]
     return versus(sure_of(spur.reach.number - 1.0, apart, sampled), len(sampled.canes), most)

@@ -35,25 +35,37 @@ class TallyRow:
     unreadable: int
 
 
-def nothing_at(node: int) -> TallyRow:
-    """No bud yet."""
-    return TallyRow(0, node, 0, 0, 0, 0, 0, 0, 0, 0, 0)
-
-
-def added(sum_of: TallyRow, row: TallyRow, times: int) -> TallyRow:
-    """A sum with a row added so many times: 1, or -1 to take it out again."""
+def summed(rows: list[TallyRow], node: int) -> TallyRow:
+    """The sum of rows, under a node."""
     return TallyRow(
-        cane=sum_of.cane,
-        node=sum_of.node,
-        buds_0=sum_of.buds_0 + times * row.buds_0,
-        buds_1=sum_of.buds_1 + times * row.buds_1,
-        buds_2=sum_of.buds_2 + times * row.buds_2,
-        buds_3=sum_of.buds_3 + times * row.buds_3,
-        dead_primary=sum_of.dead_primary + times * row.dead_primary,
-        dead_node=sum_of.dead_node + times * row.dead_node,
-        secondary_1=sum_of.secondary_1 + times * row.secondary_1,
-        secondary_2=sum_of.secondary_2 + times * row.secondary_2,
-        unreadable=sum_of.unreadable + times * row.unreadable,
+        cane=0,
+        node=node,
+        buds_0=sum([row.buds_0 for row in rows]),
+        buds_1=sum([row.buds_1 for row in rows]),
+        buds_2=sum([row.buds_2 for row in rows]),
+        buds_3=sum([row.buds_3 for row in rows]),
+        dead_primary=sum([row.dead_primary for row in rows]),
+        dead_node=sum([row.dead_node for row in rows]),
+        secondary_1=sum([row.secondary_1 for row in rows]),
+        secondary_2=sum([row.secondary_2 for row in rows]),
+        unreadable=sum([row.unreadable for row in rows]),
+    )
+
+
+def without(total: TallyRow, row: TallyRow) -> TallyRow:
+    """A sum with a part of it taken out again."""
+    return TallyRow(
+        cane=total.cane,
+        node=total.node,
+        buds_0=total.buds_0 - row.buds_0,
+        buds_1=total.buds_1 - row.buds_1,
+        buds_2=total.buds_2 - row.buds_2,
+        buds_3=total.buds_3 - row.buds_3,
+        dead_primary=total.dead_primary - row.dead_primary,
+        dead_node=total.dead_node - row.dead_node,
+        secondary_1=total.secondary_1 - row.secondary_1,
+        secondary_2=total.secondary_2 - row.secondary_2,
+        unreadable=total.unreadable - row.unreadable,
     )
 
 
@@ -91,11 +103,7 @@ def by_node(rows: list[TallyRow], last: int) -> list[TallyRow]:
 
 def between(rows: list[TallyRow], first: int, last: int) -> TallyRow:
     """The sum over the nodes from first to last; its node is the first of them."""
-    total = nothing_at(first)
-    for row in rows:
-        if first <= row.node <= last:
-            total = added(total, row, 1)
-    return total
+    return summed([row for row in rows if first <= row.node <= last], first)
 
 
 def last_node(rows: list[TallyRow]) -> int:

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from generator.calculators.facts import Maybe
 from generator.calculators.proportions import wilson
 from generator.calculators.quantiles import normal_quantile, t_quantile
-from generator.calculators.tally_counts import TallyRow, added, between, dissected, live, part, per, primordia, squares
+from generator.calculators.tally_counts import TallyRow, between, dissected, live, part, per, primordia, squares, without
 from generator.calculators.units import PER_CENT, share
 
 
@@ -132,22 +132,22 @@ def over_nodes(rows: list[TallyRow], canes: list[list[TallyRow]], first: int, la
     total = between(rows, first, last)
     whole = per(primordia(total), live(total))
     sure = bare(whole)
-    without: list[float] = []
+    left: list[float] = []
     for cane in canes:
         own = between(cane, first, last)
-        rest = added(total, own, -1)
+        rest = without(total, own)
         if live(own) > 0 and live(rest) > 0:
-            without.append(float(primordia(rest)) / live(rest))
-    if len(without) > 1:
-        sure = around(whole.number, jackknifed(without), len(without), tail)
+            left.append(float(primordia(rest)) / live(rest))
+    if len(left) > 1:
+        sure = around(whole.number, jackknifed(left), len(left), tail)
     return stretch(total, first, last, sure, tail)
 
 
-def jackknifed(without: list[float]) -> float:
+def jackknifed(left: list[float]) -> float:
     """The standard error of a number from its values without each cane in turn (two or more)."""
-    count = len(without)
-    middle = math.fsum(without) / count
-    apart = math.fsum([(one - middle) * (one - middle) for one in without])
+    count = len(left)
+    middle = math.fsum(left) / count
+    apart = math.fsum([(one - middle) * (one - middle) for one in left])
     return math.sqrt(apart * (count - 1) / count)
 
 
