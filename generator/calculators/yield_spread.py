@@ -69,3 +69,17 @@ def interval_of(middle: float, spread: Spread) -> Interval:
         low = Maybe(True, middle / spread.counts.number)
         high = Maybe(True, middle * spread.counts.number)
     return Interval(low, high, middle / spread.season, middle * spread.season, middle / spread.both, middle * spread.both)
+
+
+def shares_pct(cvs_pct: list[Maybe], limits: Limits) -> list[Maybe]:
+    """What each count brings to the uncertainty in % of the variance on the log scale, in the order of the counts (left out where
+    its spread is), and at the end the season. They add up to 100. Raises ValueError as spread_of does."""
+    if limits.season_spread_pct >= PER_CENT or limits.interval_z <= 0.0:
+        raise ValueError("the swing of the season must be under 100 % and z above zero")
+    season = log(1.0 - share(limits.season_spread_pct)) / limits.interval_z
+    parts = [log(1.0 + share(cv.number) * share(cv.number)) if cv.ok else 0.0 for cv in cvs_pct]
+    whole = math.fsum(parts + [season * season])
+    if whole <= 0.0:
+        raise ValueError("the season must swing")
+    shares = [Maybe(cv.ok, PER_CENT * part / whole) for cv, part in zip(cvs_pct, parts)]
+    return shares + [Maybe(True, PER_CENT * season * season / whole)]
