@@ -35,7 +35,7 @@ class Reader:
     def unknown(self, name: Any) -> str:
         """The fault of a column that there is not, with the nearest that there is."""
         near = nearest(str(name), [*self.specs])
-        return f"{written(name)} is no column, {f'did you mean {near}?' if near else 'allowed are ' + ', '.join(self.specs)}"
+        return f"{written(name)} is no column, {f'did you mean {near}?' if near else 'allowed are ' + ', '.join(self.specs) + '.'}"
 
     def record(self, row: dict[str, Any]) -> tuple[Any, list[str]]:
         """The record of one row, or None with what is wrong: `column: what is wrong, what is allowed`."""

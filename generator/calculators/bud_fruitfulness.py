@@ -12,7 +12,7 @@ from generator.calculators.facts import Maybe
 from generator.calculators.reach_sums import SPUR, best
 from generator.calculators.say import Say
 from generator.calculators.tally_bearers import BearerFound, Sampled, Weighed, no_versus, tally_from, weigh
-from generator.calculators.tally_counts import TallyRow, all_numbered, between, by_cane, by_node, dissected, last_node, most_at_a_node, row_faults
+from generator.calculators.tally_counts import TallyRow, all_numbered, between, by_cane, by_node, dissected, last_node, most_at_a_node, row_faults, secondaries_everywhere
 from generator.calculators.tally_facts import FactFound, facts_of
 from generator.calculators.tally_means import Paired, Stretch, at_node, over_nodes, paired, tail_of
 from generator.calculators.tally_words import Heard, counted_share, headline_of, notes_of, working_of
@@ -44,12 +44,13 @@ class BudFruitfulnessInputs:
 @dataclass(frozen=True)
 class BudFruitfulnessValues:
     """The last basal node, the last distal one that is compared with them, the longest spur, which is also the shortest cane (nodes);
-    the most canes that anybody would cut."""
+    the most canes that anybody would cut; the primordia for each bud below which something has to change."""
 
     basal_node_last: float
     distal_node_last: float
     nodes_per_long_spur_most: float
     canes_cut_most: float
+    primordia_low: float
 
 
 @dataclass(frozen=True)
@@ -92,10 +93,10 @@ class BudFruitfulnessResult:
 
 
 def bud_fruitfulness(inputs: BudFruitfulnessInputs, values: BudFruitfulnessValues) -> BudFruitfulnessResult:
-    """What the tally says. Raises ValueError when no bud beyond the base bud could be read, when more secondaries are counted than
-    primaries are dead, or when the level is no percentage."""
+    """What the tally says. Raises ValueError when no bud beyond the base bud could be read, when a row counts more
+    secondaries than buds with something alive, or when the level is no percentage."""
     if any(len(row_faults(row)) > 0 for row in inputs.rows):
-        raise ValueError("a row counts more secondaries than dead primaries: secondaries are counted where the primary is dead")
+        raise ValueError("a row counts more secondaries than buds with something alive")
     tail = tail_of(inputs.confidence_pct)
     last = last_node(inputs.rows)
     if last < 1:
@@ -119,6 +120,7 @@ def bud_fruitfulness(inputs: BudFruitfulnessInputs, values: BudFruitfulnessValue
         total=between(inputs.rows, 1, last),
         canes=len(canes),
         batched=most_at_a_node(inputs.rows) > 1,
+        secondaries_everywhere=secondaries_everywhere(inputs.rows),
         pairs=paired(canes, basal, distal, tail),
         weighed=weighed,
         wished=wish_of(reach).ok,
@@ -128,6 +130,7 @@ def bud_fruitfulness(inputs: BudFruitfulnessInputs, values: BudFruitfulnessValue
         confidence_pct=inputs.confidence_pct,
         shortest_cane=values.nodes_per_long_spur_most,
         most=values.canes_cut_most,
+        low_fruit=values.primordia_low,
     )
     return result_of(heard, facts_of(tally_from(by_node(inputs.rows, last), tally_in(reach)), heard.void, heard.canes))
 
@@ -152,7 +155,7 @@ def result_of(heard: Heard, facts: list[FactFound]) -> BudFruitfulnessResult:
         dead_primary_low_pct=everywhere.dead_primary_low_pct,
         dead_primary_high_pct=everywhere.dead_primary_high_pct,
         dead_node_pct=everywhere.dead_node_pct,
-        secondary_counted_share=counted_share(heard.total),
+        secondary_counted_share=counted_share(heard.total, heard.secondaries_everywhere),
         basal_mean=heard.groups[1].mean_live,
         distal_mean=heard.groups[2].mean_live,
         difference=pairs.middle,

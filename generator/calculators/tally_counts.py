@@ -1,7 +1,7 @@
 """Buds as they were counted under the lens, cane by cane and node by node, and what their sums are.
 
 Every bud that could be read is in one of six states that exclude each other: its primary alive with no, one, two, three or more
-primordia; the primary dead and a secondary alive; nothing alive. A death is therefore counted once. (Evidence bd-02, bd-08, nf-20.)
+primordia; the primary dead and a secondary alive; nothing alive. What a secondary holds stands beside these states. A death is therefore counted once. (Evidence bd-02, bd-08, nf-20.)
 """
 
 from dataclasses import dataclass
@@ -19,7 +19,8 @@ class TallyRow:
 
     cane is 0 where its number is not known; node 1 is the lowest count node, 0 the base bud. buds_0 to buds_3: live primaries with
     so many primordia (3: three or more); dead_primary: primary dead, a secondary alive; dead_node: nothing alive; secondary_1 and
-    secondary_2: those among dead_primary whose secondary holds one, or two or more; unreadable: in no state at all.
+    secondary_2: buds whose secondary holds one, or two or more, counted either beside dead primaries alone or at every bud with something
+    alive; unreadable: in no state at all.
     """
 
     cane: int
@@ -91,9 +92,14 @@ def squares(row: TallyRow) -> int:
 
 def row_faults(row: TallyRow) -> list[Say]:
     """What is wrong between the counts of one row, or nothing."""
-    if row.secondary_1 + row.secondary_2 > row.dead_primary:
-        return [Say("bud_fruitfulness.secondary_without_dead", [], [])]
+    if row.secondary_1 + row.secondary_2 > live(row) + row.dead_primary:
+        return [Say("bud_fruitfulness.secondaries_too_many", [], [])]
     return []
+
+
+def secondaries_everywhere(rows: list[TallyRow]) -> bool:
+    """True when secondaries were counted beside living primaries too: in some row they are more than the dead primaries."""
+    return any(row.secondary_1 + row.secondary_2 > row.dead_primary for row in rows)
 
 
 def by_node(rows: list[TallyRow], last: int) -> list[TallyRow]:

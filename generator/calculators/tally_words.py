@@ -28,13 +28,15 @@ BEARERS: list[str] = [
 @dataclass(frozen=True)
 class Heard:
     """All that was found, for the sentences: groups are all nodes, the basal and the distal ones; total is the sum over all nodes from 1;
-    canes 0 where not all are numbered; batched when one row holds several buds; the best cane and the wish in weighed; share is s."""
+    canes 0 where not all are numbered; batched when one row holds several buds; the best cane and the wish in weighed; share is s; low_fruit are
+    the primordia for each bud below which it is time to change something."""
 
     rows: list[Stretch]
     groups: list[Stretch]
     total: TallyRow
     canes: int
     batched: bool
+    secondaries_everywhere: bool
     pairs: Paired
     weighed: Weighed
     wished: bool
@@ -44,11 +46,14 @@ class Heard:
     confidence_pct: float
     shortest_cane: float
     most: float
+    low_fruit: float
 
 
-def counted_share(total: TallyRow) -> Maybe:
-    """Primordia in a secondary as a share of those in a live primary, where any were found in secondaries."""
-    secondary = per(total.secondary_1 + 2 * total.secondary_2, total.dead_primary)
+def counted_share(total: TallyRow, everywhere: bool) -> Maybe:
+    """Primordia in a secondary as a share of those in a live primary, where any were found in secondaries: of all buds with something
+    alive, or of those with a dead primary alone."""
+    looked_at = live(total) + total.dead_primary if everywhere else total.dead_primary
+    secondary = per(total.secondary_1 + 2 * total.secondary_2, looked_at)
     primary = per(primordia(total), live(total))
     if not secondary.ok or not primary.ok or secondary.number <= 0.0 or primary.number <= 0.0:
         return Maybe(False, 0.0)
@@ -181,10 +186,12 @@ def count_notes(heard: Heard) -> list[Say]:
     total = heard.total
     everywhere = heard.groups[0]
     notes: list[Say] = []
+    if everywhere.mean.number < heard.low_fruit:
+        notes.append(Say("bud_fruitfulness.low_fruit", [everywhere.mean.number, heard.low_fruit], []))
     if total.dead_primary + total.dead_node > 0:
         both = everywhere.dead_primary_pct.number + everywhere.dead_node_pct.number
         notes.append(Say("bud_fruitfulness.deaths", [both], []))
-    counted = counted_share(total)
+    counted = counted_share(total, heard.secondaries_everywhere)
     if counted.ok:
         notes.append(Say("bud_fruitfulness.secondaries_counted", [counted.number, heard.share], []))
     if total.unreadable > 0:
