@@ -130,7 +130,7 @@ def test_budburst_over_a_hundred_is_refused():
 
 def test_barren_shoots_have_no_node_number():
     """With no bunches no number of nodes gives a crop."""
-    with pytest.raises(ValueError, match="above zero"):
+    with pytest.raises(ValueError, match="next to nothing"):
         wanted(bunches_per_shoot=some(0))
 
 
