@@ -10,6 +10,7 @@ from generator.pages.cites import Cited, resolve
 from generator.pages.decisions import known_words
 from generator.pages.jinja import render
 from generator.pages.paths import Links, page_path
+from generator.pages.tally import STYLE, takes_tally
 from generator.reading.items import Cite, Value
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm, Example, Output
@@ -64,6 +65,8 @@ def calculator_page(rulebook: Rulebook, form: CalculatorForm) -> str:
         cited=resolve(rulebook, form.cites),
         cautions=[rulebook.cautions[name] for name in form.cautions if name in rulebook.cautions],
         terms=[rulebook.terms[name] for name in form.terms if name in rulebook.terms],
+        columns=form.rows,
+        style=Links(page_path("calculator", form.id)).to(STYLE) if takes_tally(form) else "",
         scripts=["assets/guide/core.js", f"assets/guide/c/{form.id}.js"],
     )
 

@@ -9,6 +9,7 @@ Guide.page.calculator = function () {
   const questions = [].concat.apply([], data.groups.map((group) => group.questions));
 
   function input(field, facts) {
+    if (field.id === "rows" && page.tally) { return page.tally.state.rows; }
     if (field.type === "list") {
       return questions.filter((one) => one.series === field.id).map((one) => Guide.facts.maybe(facts, one.id));
     }
@@ -49,12 +50,19 @@ Guide.page.calculator = function () {
     }))));
   }
 
-  function answer(result, rests, fragment) {
+  // Where a page shows its result in its own way, the bare figures fold away.
+  function figures(list) {
+    return page.beside ? el("details", {}, [el("summary", {}, ["All figures in one list"]), list]) : list;
+  }
+
+  function answer(result, rests, fragment, again) {
     const outputs = data.outputs.map((output) => {
       return el("div", {}, [el("dt", {}, [output.label]), el("dd", { id: "output-" + output.id }, [shown(output, result)])]);
     });
     return [
-      el("dl", { "class": "outputs" }, outputs),
+      page.beside ? page.beside(result, fragment, again) : null,
+      figures(el("dl", { "class": "outputs" }, outputs)),
+      result.drawing ? page.drawing.figure(result.drawing, show.word) : null,
       page.ranked ? page.ranked(result) : null,
       result.compared ? compared(result.compared) : null,
       show.part("What to know about it", result.notes.length ? [show.list("ul", result.notes.map(show.word))] : []),
@@ -80,10 +88,14 @@ Guide.page.calculator = function () {
     const specs = data.catalogue.facts.filter((spec) => spec.kind !== "text");
     const used = specs.filter((spec) => Guide.facts.known(all.facts, spec.id));
     headline.textContent = show.word(result.headline);
-    page.fill(rest, answer(result, used.map((spec) => Guide.answer.rest(specs, all.facts, spec.id)), fragment));
+    // The same with other rows, for a page that compares.
+    const again = (rows) => Guide[data.name][data.name](Object.assign({}, inputs, { rows: rows }), data.values);
+    page.fill(rest, answer(result, used.map((spec) => Guide.answer.rest(specs, all.facts, spec.id)), fragment, again));
   }
 
   page.open((all, fragment, headline, rest) => {
-    page.reckon(headline, () => { reckon(all, fragment, headline, rest); });
+    page.again = function () { page.reckon(headline, () => { reckon(all, fragment, headline, rest); }); };
+    page.again();
   });
+  if (page.tally) { page.tallyBoard.open(); }
 };

@@ -65,6 +65,12 @@ Guide.add = (function () {
       fact.default = Guide.facts.Maybe(fact.default !== null, fact.default || 0);
     });
     if (data.tables) { data.tables = data.tables.map((one) => table(one, catalogue)); }
+    const before = Guide.page.data.catalogue;
     Object.assign(Guide.page.data, data);
+    // What comes with the sums is added to what the page had from the start.
+    if (before) {
+      ["forms", "words"].forEach((kind) => { before[kind].push.apply(before[kind], catalogue[kind]); });
+      Guide.page.data.catalogue = before;
+    }
   };
 })();

@@ -140,10 +140,10 @@ Guide.tally = (function () {
     if (row.secondary_1 + row.secondary_2 > row.dead_primary) {
       return "secondary_1 and secondary_2 come to more than dead_primary. They are counted among the dead primaries.";
     }
-    return buds(row) ? row : "it counts no bud.";
+    return row;
   }
 
-  // {rows, faults}: every line that is good, and a sentence for each that is not, with its number. most: the largest number by column.
+  // {rows, faults}: every line that is good and counts a bud, and a sentence for each that is not good, with its number. most: the largest number by column.
   function read(text, most) {
     const plain = text.replace(/^\ufeff/, "").replace(/\r\n?/g, "\n");
     const all = lines(plain, markOf(plain));
@@ -155,7 +155,7 @@ Guide.tally = (function () {
     const faults = [];
     all.slice(1).forEach((line) => {
       const row = rowOf(names, line.cells, most);
-      if (typeof row === "string") { faults.push("Line " + line.number + ": " + row); } else { rows.push(row); }
+      if (typeof row === "string") { faults.push("Line " + line.number + ": " + row); } else if (buds(row)) { rows.push(row); }
     });
     return { rows: rows, faults: faults };
   }
