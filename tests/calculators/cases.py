@@ -51,6 +51,9 @@ SPACE = CanopySpaceInputs(
     budburst_pct=90.0,
     shoots_per_burst_node=1.0,
     noncount_shoots_kept=OPEN,
+    canopy_form=some(0),
+    use=some(0),
+    grape_type=some(0),
 )
 LAYOUT = VineLayoutInputs(
     nodes=20,
