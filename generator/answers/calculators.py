@@ -111,6 +111,7 @@ def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any
         "rests_on": rests_on,
         "assumed": [one["fact"] for one in rests_on if one["status"] == "assumed"],
         "would_change": [],
+        **({"limits": result.limits} if hasattr(result, "limits") else {}),
         **listed(words, result),
         **recorded(rulebook, form, result),
         "working": [worded(words, say, "si") for say in result.working],

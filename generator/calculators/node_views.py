@@ -144,7 +144,7 @@ def capacity_of(inputs: NodeNumberInputs, values: NodeNumberValues) -> View:
     return View(True, found.low, found.high, found.high, lines if found.low_who != found.high_who else lines[1:])
 
 
-def room_of(inputs: NodeNumberInputs) -> View:
+def space_view(inputs: NodeNumberInputs) -> View:
     """The nodes that the canopy has room for: on the arms there are, or on canes or arms that fill the spacing."""
     if inputs.space_nodes_high.ok:
         return entered(inputs.space_nodes_low, inputs.space_nodes_high, inputs.space_nodes_high)

@@ -55,12 +55,12 @@ Guide.page.calculator = function () {
     return page.beside ? el("details", {}, [el("summary", {}, ["All figures in one list"]), list]) : list;
   }
 
-  function answer(result, rests, fragment, again) {
+  function answer(result, rests, fragment, inputs, again) {
     const outputs = data.outputs.map((output) => {
       return el("div", {}, [el("dt", {}, [output.label]), el("dd", { id: "output-" + output.id }, [shown(output, result)])]);
     });
     return [
-      page.beside ? page.beside(result, fragment, again) : null,
+      page.beside ? page.beside(result, fragment, inputs, again) : null,
       figures(el("dl", { "class": "outputs" }, outputs)),
       result.drawing ? page.drawing.figure(result.drawing, show.word) : null,
       page.ranked ? page.ranked(result) : null,
@@ -90,7 +90,7 @@ Guide.page.calculator = function () {
     headline.textContent = show.word(result.headline);
     // The same with other rows, for a page that compares.
     const again = (rows) => Guide[data.name][data.name](Object.assign({}, inputs, { rows: rows }), data.values);
-    page.fill(rest, answer(result, used.map((spec) => Guide.answer.rest(specs, all.facts, spec.id)), fragment, again));
+    page.fill(rest, answer(result, used.map((spec) => Guide.answer.rest(specs, all.facts, spec.id)), fragment, inputs, again));
   }
 
   page.open((all, fragment, headline, rest) => {
