@@ -91,7 +91,7 @@ class YieldForecastResult:
     share_shoots_pct: Maybe
     share_bunches_pct: Maybe
     share_weight_pct: Maybe
-    share_season_pct: Maybe
+    share_season_pct: float
     promised_bunches_per_shoot: Maybe
     headline: Say
     working: list[Say]
@@ -153,8 +153,9 @@ def limits_of(values: YieldForecastValues) -> Limits:
 
 def bearers_of(values: YieldForecastValues) -> BearerLimits:
     """What the bearers stand on."""
-    usual = [values.nodes_per_cane_most, values.nodes_per_spur_most, values.nodes_per_renewal_spur]
-    return BearerLimits(usual[0], usual[1], usual[2], values.primordia_sd, values.bud_likeness)
+    return BearerLimits(
+        values.nodes_per_cane_most, values.nodes_per_spur_most, values.nodes_per_renewal_spur, values.primordia_sd, values.bud_likeness
+    )
 
 
 def coverage_of(values: YieldForecastValues) -> Coverage:

@@ -23,7 +23,7 @@ from generator.calculators.nodes_records import (
 from generator.calculators.say import Say
 from generator.calculators.units import G_PER_KG, KG_PER_T
 from generator.calculators.yield_chain import Chain, Counts, amount, chain, chain_working, covers_note, cvs_of, is_extrapolated, measured_note
-from generator.calculators.yield_spread import Interval, Limits, interval_of, shares_pct, spread_of
+from generator.calculators.yield_spread import Interval, Limits, interval_of, season_share_pct, share_pct, spread_of
 from generator.calculators.yield_told import absurd_notes, spread_notes
 
 
@@ -55,7 +55,7 @@ def nodes_for_yield(inputs: NodesForYieldInputs, values: NodesForYieldValues) ->
     if not bears(form.counts):
         raise ValueError("a node would give next to nothing: look again at budburst, shoots, bunches and bunch weight")
     found = nodes_for_crop(inputs.target_yield_t_ha, form.counts, limits)
-    shares = shares_pct(cvs_of(form.counts), limits)
+    cvs = cvs_of(form.counts)
     told = absurd_notes(float(found.nodes), shoots_of(float(found.nodes), form.counts), canopy_m(inputs), most_of(values))
     told = told + form.notes + other_notes(inputs.target_yield_t_ha, form, limits) + bearer_notes(found, form)
     counted = [note for note in found.notes if form.used != BY_NODE or note.id != "yield_chain.measured_where"]
@@ -71,15 +71,15 @@ def nodes_for_yield(inputs: NodesForYieldInputs, values: NodesForYieldValues) ->
         found.low,
         found.high,
         found.extrapolated,
-        shares[0],
-        shares[1],
-        shares[2],
-        shares[3],
-        shares[4],
+        share_pct(form.counts.budburst_cv_pct, cvs, limits),
+        share_pct(form.counts.shoots_per_burst_node_cv_pct, cvs, limits),
+        share_pct(form.counts.bunches_per_shoot_cv_pct, cvs, limits),
+        share_pct(form.counts.bunch_weight_cv_pct, cvs, limits),
+        season_share_pct(cvs, limits),
         form.promised,
         found.headline,
         form.working + found.working,
-        told + counted + spread_notes(shares, limits, coverage_of(values)),
+        told + counted + spread_notes(cvs, limits, coverage_of(values)),
     )
 
 

@@ -95,7 +95,7 @@ class NodesForYieldResult:
     share_shoots_pct: Maybe
     share_bunches_pct: Maybe
     share_weight_pct: Maybe
-    share_season_pct: Maybe
+    share_season_pct: float
     promised_bunches_per_shoot: Maybe
     headline: Say
     working: list[Say]
@@ -157,8 +157,9 @@ def limits_of(values: NodesForYieldValues) -> Limits:
 
 def bearers_of(values: NodesForYieldValues) -> BearerLimits:
     """What the bearers stand on."""
-    usual = [values.nodes_per_cane_most, values.nodes_per_spur_most, values.nodes_per_renewal_spur]
-    return BearerLimits(usual[0], usual[1], usual[2], values.primordia_sd, values.bud_likeness)
+    return BearerLimits(
+        values.nodes_per_cane_most, values.nodes_per_spur_most, values.nodes_per_renewal_spur, values.primordia_sd, values.bud_likeness
+    )
 
 
 def coverage_of(values: NodesForYieldValues) -> Coverage:

@@ -21,7 +21,7 @@ from generator.calculators.fruit_form import BY_NODE, form_of
 from generator.calculators.say import Say
 from generator.calculators.units import KG_PER_T
 from generator.calculators.yield_chain import Chain, Counts, chain, chain_working, covers_note, cvs_of, is_extrapolated, measured_note
-from generator.calculators.yield_spread import Interval, Limits, interval_of, shares_pct, spread_of
+from generator.calculators.yield_spread import Interval, Limits, interval_of, season_share_pct, share_pct, spread_of
 from generator.calculators.yield_told import spread_notes
 
 
@@ -52,7 +52,7 @@ def yield_forecast(inputs: YieldForecastInputs, values: YieldForecastValues) -> 
     limits = limits_of(values)
     form = form_of(inputs.fruit_from, spring_of(inputs), inputs.bunches_per_shoot, dissection_of(inputs), bearers_of(values))
     found = crop_of_nodes(inputs.nodes, form.counts, limits)
-    shares = shares_pct(cvs_of(form.counts), limits)
+    cvs = cvs_of(form.counts)
     others = [Say("yield_forecast.other_form", [crop_of_nodes(inputs.nodes, counts, limits).t_per_ha], []) for counts in form.other]
     counted = [note for note in found.notes if form.used != BY_NODE or note.id != "yield_chain.measured_where"]
     return YieldForecastResult(
@@ -67,15 +67,15 @@ def yield_forecast(inputs: YieldForecastInputs, values: YieldForecastValues) -> 
         found.low,
         found.high,
         found.extrapolated,
-        shares[0],
-        shares[1],
-        shares[2],
-        shares[3],
-        shares[4],
+        share_pct(form.counts.budburst_cv_pct, cvs, limits),
+        share_pct(form.counts.shoots_per_burst_node_cv_pct, cvs, limits),
+        share_pct(form.counts.bunches_per_shoot_cv_pct, cvs, limits),
+        share_pct(form.counts.bunch_weight_cv_pct, cvs, limits),
+        season_share_pct(cvs, limits),
         form.promised,
         found.headline,
         form.working + found.working,
-        form.notes + others + counted + spread_notes(shares, limits, coverage_of(values)),
+        form.notes + others + counted + spread_notes(cvs, limits, coverage_of(values)),
     )
 
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from generator.calculators.facts import Maybe
 from generator.calculators.say import Say
-from generator.calculators.yield_spread import Limits
+from generator.calculators.yield_spread import Limits, season_share_pct, share_pct
 
 LINKS: list[str] = ["fact.budburst_pct", "fact.shoots_per_burst_node", "fact.bunches_per_shoot", "fact.bunch_weight_g"]
 
@@ -28,19 +28,22 @@ class Most:
     shoots_per_m: float
 
 
-def spread_notes(shares: list[Maybe], limits: Limits, coverage: Coverage) -> list[Say]:
-    """What the uncertainty hangs on most, and when the range is not what it says. shares are those of shares_pct; nothing is told
-    where the season is alone in the range."""
-    season = shares[len(shares) - 1].number
-    largest = -1
-    for index in range(len(LINKS)):
-        if shares[index].ok and (largest < 0 or shares[index].number > shares[largest].number):
-            largest = index
-    if largest < 0:
+def spread_notes(cvs_pct: list[Maybe], limits: Limits, coverage: Coverage) -> list[Say]:
+    """What the uncertainty hangs on most, and when the range is not what it says. cvs_pct are the spreads of the chain's links in their
+    order; nothing is told where the season is alone in the range."""
+    season = season_share_pct(cvs_pct, limits)
+    largest = -1.0
+    link = ""
+    for name, cv in zip(LINKS, cvs_pct):
+        one = share_pct(cv, cvs_pct, limits)
+        if one.ok and one.number > largest:
+            largest = one.number
+            link = name
+    if link == "":
         return []
-    notes = [Say("yield_told.season_largest", [season, shares[largest].number], [LINKS[largest]])]
-    if shares[largest].number > season:
-        notes = [Say("yield_told.count_largest", [shares[largest].number, season], [LINKS[largest]])]
+    notes = [Say("yield_told.season_largest", [season, largest], [link])]
+    if largest > season:
+        notes = [Say("yield_told.count_largest", [largest, season], [link])]
     numbers = [limits.interval_level_pct, coverage.compensating_pct, coverage.together_pct, coverage.normal_pct]
     return notes + [Say("yield_told.if_not_independent", numbers, [])]
 
