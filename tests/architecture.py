@@ -22,7 +22,7 @@ PLAIN_NUMBERS = {0, 1, 2, 100}
 NUMBERS_ALLOWED_IN = tuple(f"calculators/{name}.py" for name in ("units", "dates", "exactmath", "numbertext", "quantiles"))
 # Codes and measures of drawings or sentences, none of the trade. Each is looked for: one that has gone fails.
 NAMED_NUMBERS = {
-    "calculators/bud_sample_size.py": {"DOUBLINGS"},
+    "calculators/bud_sample_size.py": {"COUNTABLE"},
     "calculators/facts.py": {"FROM_LINK", "ENTERED", "COMPUTED"},
     "calculators/cane_path.py": {"PIECES"},
     "calculators/counting.py": {"PARTS"},

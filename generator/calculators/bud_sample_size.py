@@ -15,7 +15,7 @@ from generator.calculators.quantiles import normal_quantile, t_quantile
 from generator.calculators.say import Say
 from generator.calculators.units import MIN_PER_H, PER_CENT, share
 
-DOUBLINGS: int = 40
+COUNTABLE: int = 1000000000000  # buds; whole numbers stay exact far beyond it
 
 
 @dataclass(frozen=True)
@@ -80,6 +80,7 @@ def bud_sample_size(inputs: BudSampleSizeInputs, values: BudSampleSizeValues) ->
     canes = canes_needed(wanted, inputs.buds_per_cane, effect)
     exact = buds_needed(wanted, effect, canes)
     buds = math.ceil(exact)
+    one_node = canes_needed(wanted, 1, 1.0)
     slow = float(buds) / values.buds_per_minute_slow / MIN_PER_H
     fast = float(buds) / values.buds_per_minute_fast / MIN_PER_H
     headline = "bud_sample_size.headline_share" if wanted.of_share else "bud_sample_size.headline_mean"
@@ -88,13 +89,13 @@ def bud_sample_size(inputs: BudSampleSizeInputs, values: BudSampleSizeValues) ->
         buds,
         canes,
         effect,
-        canes_needed(wanted, 1, 1.0),
+        one_node,
         fast,
         slow,
         Say(headline, [float(buds), float(canes), inputs.precision_pct, inputs.confidence_pct], []),
         [scheme(wanted, inputs, units, values.bud_scheme_buds_each) for units in values.bud_scheme_units],
         working_of(wanted, inputs, effect, canes) + [Say("bud_sample_size.hours", [float(buds), fast, slow], [])],
-        notes_of(wanted, inputs, values, canes),
+        notes_of(wanted, inputs, values, canes, one_node),
     )
 
 
@@ -119,31 +120,34 @@ def quantile(wanted: Wanted, canes: int) -> float:
     return normal_quantile(wanted.below) if wanted.of_share else t_quantile(wanted.below, float(canes - 1))
 
 
-def buds_without_end(wanted: Wanted, effect: float, canes: int) -> float:
-    """Buds needed from so many canes of a block without end."""
-    q = quantile(wanted, canes) / wanted.near
-    return q * q * wanted.variance * effect
+def buds_without_end(wanted: Wanted, effect: float, q: float) -> float:
+    """Buds needed of a block without end, by a quantile."""
+    steps = q / wanted.near
+    return steps * steps * wanted.variance * effect
+
+
+def of_block(wanted: Wanted, buds: float) -> float:
+    """The same of the block: in a small one fewer, never more than it has."""
+    return buds / (1.0 + buds / wanted.block.number) if wanted.block.ok else buds
 
 
 def buds_needed(wanted: Wanted, effect: float, canes: int) -> float:
-    """Buds needed from so many canes; in a small block fewer, never more than it has."""
-    buds = buds_without_end(wanted, effect, canes)
-    return buds / (1.0 + buds / wanted.block.number) if wanted.block.ok else buds
+    """Buds needed from so many canes."""
+    return of_block(wanted, buds_without_end(wanted, effect, quantile(wanted, canes)))
 
 
 def canes_needed(wanted: Wanted, each: int, effect: float) -> int:
     """The fewest canes that hold the buds they need; at least two for a mean, since one cane shows no spread. Raises ValueError when
     they are too many to count."""
-    few = 1 if wanted.of_share else 2
-    if buds_needed(wanted, effect, few) <= float(few * each):
+    z = normal_quantile(wanted.below)
+    if wanted.of_share:
+        return max(1, canes_for(of_block(wanted, buds_without_end(wanted, effect, z)), each))
+    # t is above z and falls with the canes: by z there are too few or just enough, and what those few ask for is enough.
+    few = max(2, canes_for(of_block(wanted, buds_without_end(wanted, effect, z)), each))
+    asked = buds_needed(wanted, effect, few)
+    if asked <= float(few * each):
         return few
-    many = few
-    for _ in range(DOUBLINGS):
-        if buds_needed(wanted, effect, many) > float(many * each):
-            few = many
-            many *= 2
-    if buds_needed(wanted, effect, many) > float(many * each):
-        raise ValueError("so near a mark needs more buds than can be cut: allow more, or a lower level")
+    many = max(few + 1, canes_for(asked, each))
     while many - few > 1:
         middle = (few + many) // 2
         if buds_needed(wanted, effect, middle) <= float(middle * each):
@@ -151,6 +155,13 @@ def canes_needed(wanted: Wanted, each: int, effect: float) -> int:
         else:
             few = middle
     return many
+
+
+def canes_for(buds: float, each: int) -> int:
+    """Canes that hold so many buds, rounded up. Raises ValueError when the buds are too many to count."""
+    if buds > float(COUNTABLE):
+        raise ValueError("so near a mark needs more buds than can be cut: allow more, or a lower level")
+    return math.ceil(buds / float(each))
 
 
 def half_width(wanted: Wanted, canes: int, each: int, effect: float) -> float:
@@ -176,8 +187,8 @@ def working_of(wanted: Wanted, inputs: BudSampleSizeInputs, effect: float, canes
     """The formula, the design effect, the buds, the block, the canes."""
     each = float(inputs.buds_per_cane)
     q = quantile(wanted, canes)
-    free = buds_without_end(wanted, effect, canes)
-    buds = buds_needed(wanted, effect, canes)
+    free = buds_without_end(wanted, effect, q)
+    buds = of_block(wanted, free)
     lines = [Say("bud_sample_size.effect", [each, inputs.likeness, effect], [])]
     if wanted.of_share:
         lines = [Say("bud_sample_size.formula_share", [], [])] + lines
@@ -192,9 +203,9 @@ def working_of(wanted: Wanted, inputs: BudSampleSizeInputs, effect: float, canes
     return lines
 
 
-def notes_of(wanted: Wanted, inputs: BudSampleSizeInputs, values: BudSampleSizeValues, canes: int) -> list[Say]:
+def notes_of(wanted: Wanted, inputs: BudSampleSizeInputs, values: BudSampleSizeValues, canes: int, one_node: int) -> list[Say]:
     """What the sample does not tell, and what to do where it is too large."""
-    notes = [Say("bud_sample_size.one_node", [float(canes_needed(wanted, 1, 1.0))], [])]
+    notes = [Say("bud_sample_size.one_node", [float(one_node)], [])]
     if float(canes) > values.canes_cut_most:
         most = int(values.canes_cut_most)
         effect = design_effect(inputs.buds_per_cane, inputs.likeness)
