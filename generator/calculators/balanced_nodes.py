@@ -34,7 +34,7 @@ class BalancedNodesInputs:
     balanced_formula: Maybe
     first_nodes: Maybe
     further_nodes: Maybe
-    unit_weight_kg: float
+    unit_weight_kg: Maybe
     nodes_left: Maybe
 
 
@@ -72,7 +72,7 @@ class BalancedNodesResult:
 
 
 def balanced_nodes(inputs: BalancedNodesInputs, values: BalancedNodesValues) -> BalancedNodesResult:
-    """Nodes by weight. Raises ValueError when only one number of the user's own rule is given, or a named rule is not there."""
+    """Nodes by weight. Raises ValueError when only a part of the user's own rule is given, or a named rule is not there."""
     rules = rules_of(values)
     grape = Grape(inputs.grape_type, inputs.use, inputs.canopy_form, inputs.climate)
     name = chosen(inputs, rules, grape)
@@ -118,12 +118,13 @@ def rules_of(values: BalancedNodesValues) -> CapacityRules:
 
 
 def chosen(inputs: BalancedNodesInputs, rules: CapacityRules, grape: Grape) -> str:
-    """The rule to go by: OWN, the id of the one named, or of the one followed for this vine; "" for none. Raises ValueError when half of
+    """The rule to go by: OWN, the id of the one named, or of the one followed for this vine; "" for none. Raises ValueError when a part of
     an own rule is given, or a rule is named that is not there."""
-    if inputs.first_nodes.ok != inputs.further_nodes.ok:
-        raise ValueError("an own rule needs both its first and its second number")
-    if inputs.first_nodes.ok:
+    given = [number for number in [inputs.first_nodes, inputs.further_nodes, inputs.unit_weight_kg] if number.ok]
+    if inputs.first_nodes.ok and inputs.further_nodes.ok and inputs.unit_weight_kg.ok:
         return OWN
+    if len(given) > 0:
+        raise ValueError("an own rule needs its first number, its second number and its weight")
     if not inputs.balanced_formula.ok:
         return followed(rules, grape, inputs.pruning_weight_kg)
     place = int(inputs.balanced_formula.number)
@@ -134,4 +135,4 @@ def chosen(inputs: BalancedNodesInputs, rules: CapacityRules, grape: Grape) -> s
 
 def own_rule(inputs: BalancedNodesInputs) -> Formula:
     """The user's own three numbers."""
-    return Formula(inputs.first_nodes.number, inputs.further_nodes.number, inputs.unit_weight_kg)
+    return Formula(inputs.first_nodes.number, inputs.further_nodes.number, inputs.unit_weight_kg.number)

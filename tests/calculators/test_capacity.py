@@ -85,12 +85,12 @@ def test_own_numbers_come_before_a_named_rule(rulebook):
     assert answer["outputs"]["nodes_exact"] == 16 and "your own rule" in answer["headline"]
 
 
-@pytest.mark.parametrize("half", [{"first_nodes": 30}, {"further_nodes": 10}])
+@pytest.mark.parametrize("half", [{"first_nodes": 30}, {"further_nodes": 10}, {"unit_weight_kg": 0.5}, {"first_nodes": 30, "further_nodes": 10}])
 def test_half_a_rule_is_refused(rulebook, half):
-    """One number of two is no rule."""
+    """One number of three, or two, are no rule."""
     with pytest.raises(BadInput) as refused:
         compute(rulebook, "balanced_nodes", {"pruning_weight_kg": 1, **half})
-    assert refused.value.faults == ["balanced_nodes: an own rule needs both its first and its second number"]
+    assert refused.value.faults == ["balanced_nodes: an own rule needs its first number, its second number and its weight"]
 
 
 @pytest.mark.parametrize(("left", "said"), [(20, "has grown for more nodes"), (60, "did not grow for more")])

@@ -149,7 +149,7 @@ def test_a_little_over_a_pound_is_thirty(rulebook):
 
 def test_beyond_260_nodes_a_warning(rulebook):
     """bp-23, Bates, Am. J. Enol. Vitic. 59(3):276, abstract: over 260 nodes Concord gained no more crop."""
-    own = {"first_nodes": 200, "further_nodes": 60}
+    own = {"first_nodes": 200, "further_nodes": 60, "unit_weight_kg": POUND}
     notes = by_weight(rulebook, 2.01 * POUND, **own)["notes"], by_weight(rulebook, 2 * POUND, **own)["notes"]
     assert [any("260" in note for note in some) for some in notes] == [True, False]
 

@@ -31,7 +31,7 @@ Guide.page.calculator = function () {
       el("thead", {}, [el("tr", {}, ["Whose rule", "This vine", "What to know"].map((head) => el("th", { scope: "col" }, [head])))]),
       el("tbody", {}, lines.map((line) => el("tr", {}, [
         el("th", { scope: "row" }, [show.word(line.who)]), el("td", {}, [show.word(line.says)]),
-        el("td", { "class": "means" }, line.note.id ? [show.word(line.note)] : [])
+        el("td", { "class": "means" }, [line.place === 1 ? "It depends on a question left open. " : "", line.note.id ? show.word(line.note) : ""])
       ])))
     ]);
   }
@@ -45,7 +45,7 @@ Guide.page.calculator = function () {
       return [
         el("h3", {}, [topic]),
         here.length ? table(here) : el("p", {}, ["No rule that was read is made for this vine."]),
-        other.length ? el("details", {}, [el("summary", {}, ["Made for other vines"]), table(other)]) : null
+        other.length ? el("details", {}, [el("summary", {}, ["Made for other vines: " + other.length]), table(other)]) : null
       ];
     }))));
   }
