@@ -198,6 +198,8 @@ def count_notes(heard: Heard) -> list[Say]:
         notes.append(Say("bud_fruitfulness.unreadable", [float(total.unreadable)], []))
     if total.buds_3 > 0:
         notes.append(Say("bud_fruitfulness.three_or_more", [float(total.buds_3)], []))
+    if any(one.se.ok and one.se.number <= 0.0 for one in heard.rows):
+        notes.append(Say("bud_fruitfulness.alike", [], []))
     if heard.batched:
         notes.append(Say("bud_fruitfulness.batched", [], []))
     return notes

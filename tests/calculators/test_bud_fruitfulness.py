@@ -230,6 +230,12 @@ def test_the_canes_still_to_cut_would_settle_it():
     assert half * np.sqrt(n / (n + more)) <= result.difference.number < half * np.sqrt(n / (n + more - 1))
 
 
+@pytest.mark.parametrize(("rows", "said"), [([bud(1, 1, buds_1=1), bud(2, 1, buds_1=1)], True), ([bud(1, 1, buds_1=1), bud(2, 1, buds_2=1)], False)])
+def test_a_range_without_width_is_not_taken_for_certainty(rows, said):
+    """Two buds that hold the same number say nothing of the third."""
+    assert ("alike" in ids(found(rows))) is said
+
+
 def test_secondaries_beside_dead_primaries_or_at_every_bud():
     """Five with one beginning beside ten dead primaries are 0.5 each; counted at every bud, the same five over thirty buds are 1/6."""
     dead_only = [bud(0, 1, buds_2=20, dead_primary=10, secondary_1=5)]
