@@ -19,15 +19,19 @@ CALCULATOR_MAY_IMPORT = {"math", "dataclasses"}
 TWINNED = {"calculators/numbertext.py": {"decimal"}}
 PLAIN_NUMBERS = {0, 1, 2, 100}
 # Unit conversion, the calendar, and mathematics.
-NUMBERS_ALLOWED_IN = ("calculators/units.py", "calculators/dates.py", "calculators/exactmath.py", "calculators/numbertext.py")
+NUMBERS_ALLOWED_IN = tuple(f"calculators/{name}.py" for name in ("units", "dates", "exactmath", "numbertext", "quantiles"))
 # Codes and measures of drawings or sentences, none of the trade. Each is looked for: one that has gone fails.
 NAMED_NUMBERS = {
+    "calculators/bud_sample_size.py": {"COUNTABLE"},
     "calculators/facts.py": {"FROM_LINK", "ENTERED", "COMPUTED"},
     "calculators/cane_path.py": {"PIECES"},
+    "calculators/counting.py": {"PARTS"},
     "calculators/drawing_frame.py": {"LINES_OF_TEXT", "MARGIN", "TALLEST", "WIDEST", "ROOM_UNDER"},
+    "calculators/drawing_views.py": {"ACROSS", "EDGE", "LETTERS", "BAR", "TICK", "DOT", "TICKS", "FIVE", "TEN", "MOST_SHOWN"},
     "calculators/drawing_wood.py": {"DOT", "UPRIGHT", "TALL", "STEEP"},
     "calculators/layout_places.py": {"QUARTERS"},
     "calculators/plan_system.py": {"MOST_SHOWN"},
+    "calculators/tally_counts.py": {"OR_MORE"},
     "calculators/wording.py": {"TWO_FIGURES"},
 }
 LONGEST_MODULE = 250

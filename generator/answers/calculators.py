@@ -1,36 +1,59 @@
 """The answer of a calculator, as data."""
 
-from dataclasses import fields
+from dataclasses import fields, replace
 from typing import Any, get_type_hints
 
+from generator.answers.border import from_number
 from generator.answers.catalogue import catalogue
-from generator.answers.encode import calculator_class, calculator_module, value_ids
+from generator.answers.encode import calculator_class, calculator_module, value_ids, values_record
 from generator.answers.given import BadInput, Given, given
 from generator.answers.link import link
-from generator.answers.records import plain
+from generator.answers.records import opened, plain
+from generator.answers.rows import ROWS, read_rows, without_rows
 from generator.answers.shared import cautions, rests, sources, stamp, value_used, with_texts
+from generator.answers.specs import fact_spec
 from generator.calculators.answer import STATUS_NAMES, rest
 from generator.calculators.facts import ASSUMED, Facts, Maybe, maybe, number, weakest
 from generator.calculators.wording import Catalogue, worded
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm
 
+LISTS = ("options", "compared")
+RECORDS = ("rows", "groups", "paired", "bearers")  # of a calculator that takes rows: numbers without sentences
+
 
 def calculate(rulebook: Rulebook, name: str, inputs: dict[str, Any]) -> dict:
     """Computes one calculator; see compute() for the shape. Raises BadInput."""
     form = rulebook.calculators[name]
-    required = [one.fact for one in form.inputs if not one.optional]
-    facts = given(rulebook, [one.fact for one in form.inputs], inputs, required)
+    facts = taken(rulebook, form, inputs)
     result = run(rulebook, form, facts)
     return _as_data(rulebook, form, facts, result)
+
+
+def taken(rulebook: Rulebook, form: CalculatorForm, inputs: dict[str, Any]) -> Given:
+    """The inputs of a calculator: its facts, and its rows where it takes some. Raises BadInput with every fault of both."""
+    required = [one.fact for one in form.inputs if not one.optional]
+    rows, wrong = read_rows(rulebook, form, inputs) if form.rows else ((), [])
+    try:
+        facts = given(rulebook, [one.fact for one in form.inputs], by_fact(form, without_rows(form, inputs)), required)
+    except BadInput as bad:
+        raise BadInput([*bad.faults, *wrong]) from None
+    if wrong:
+        raise BadInput(wrong)
+    return replace(facts, rows=rows)
+
+
+def by_fact(form: CalculatorForm, inputs: dict[str, Any]) -> dict[str, Any]:
+    """The inputs under the ids of their facts, where a second name was used; a fact given by both keeps both, and one is refused."""
+    facts = {one.also: one.fact for one in form.inputs if one.also and one.fact not in inputs}
+    return {facts.get(name, name): x for name, x in inputs.items()}
 
 
 def run(rulebook: Rulebook, form: CalculatorForm, facts: Given) -> Any:
     """The calculator's own Result. facts hold every required input. Raises BadInput when the calculator refuses the numbers."""
     inputs = _record(calculator_class(form.id, "Inputs"), form, facts)
-    values = calculator_class(form.id, "Values")(*(float(rulebook.values[value].number) for value in value_ids(form.id)))
     try:
-        return getattr(calculator_module(form.id), form.id)(inputs, values)
+        return getattr(calculator_module(form.id), form.id)(inputs, values_record(rulebook, form.id))
     except ValueError as refused:
         raise BadInput([f"{form.id}: {refused}"]) from None
 
@@ -45,7 +68,8 @@ def outputs(form: CalculatorForm, result: Any) -> dict[str, Any]:
 def _record(kind: Any, form: CalculatorForm, facts: Given) -> Any:
     """The calculator's Inputs, each field of the type it declares; a list holds the facts that are asked by node under its name."""
     hints = get_type_hints(kind)
-    return kind(**{field.name: _input(hints[field.name], field.name, form, facts.facts) for field in fields(kind)})
+    listed = {ROWS: list(facts.rows)} if form.rows else {}
+    return kind(**listed, **{name: _input(hints[name], name, form, facts.facts) for name in hints if name not in listed})
 
 
 def _input(wanted: Any, name: str, form: CalculatorForm, facts: Facts) -> Any:
@@ -55,9 +79,18 @@ def _input(wanted: Any, name: str, form: CalculatorForm, facts: Facts) -> Any:
     return maybe(facts, name) if wanted is Maybe else wanted(number(facts, name))
 
 
-def ranked(words: Catalogue, result: Any) -> dict[str, Any]:
-    """The options of a calculator that ranks some, the best first, with their sentences; nothing for the others."""
-    return {"options": with_texts(words, plain(result.options))} if hasattr(result, "options") else {}
+def listed(words: Catalogue, result: Any) -> dict[str, Any]:
+    """With their sentences, what a calculator gives besides numbers: the options it ranks, the best first, and the rules of several
+    authors that it compares; nothing for the others."""
+    return {name: with_texts(words, plain(getattr(result, name))) for name in LISTS if hasattr(result, name)}
+
+
+def recorded(rulebook: Rulebook, form: CalculatorForm, result: Any) -> dict[str, Any]:
+    """Of a calculator that takes rows: its records without what was left out, and the facts that it gives, ready to be asked of others."""
+    if not form.rows:
+        return {}
+    facts = {one.fact: from_number(fact_spec(rulebook, rulebook.facts[one.fact]), one.number) for one in result.facts}
+    return {name: opened(getattr(result, name)) for name in RECORDS} | {"facts": facts}
 
 
 def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any) -> dict:
@@ -78,7 +111,9 @@ def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any
         "rests_on": rests_on,
         "assumed": [one["fact"] for one in rests_on if one["status"] == "assumed"],
         "would_change": [],
-        **ranked(words, result),
+        **({"limits": result.limits} if hasattr(result, "limits") else {}),
+        **listed(words, result),
+        **recorded(rulebook, form, result),
         "working": [worded(words, say, "si") for say in result.working],
         "notes": [worded(words, say, "si") for say in result.notes],
         "values": values,

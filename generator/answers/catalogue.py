@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterable
 
+from generator.answers.figures import figure_words
 from generator.answers.specs import fact_specs, unit_specs
 from generator.calculators.wording import Catalogue, MessageForm, NumberForm, Part, Word
 from generator.reading.items import Message
@@ -50,7 +51,7 @@ def message_form(message: Message) -> MessageForm:
 
 def words(rulebook: Rulebook, prefixes: Iterable[str] = ("",)) -> list[Word]:
     """The words whose id begins with one of the prefixes: `fact.`, `choice.<fact>.`, `decision.`, `outcome.<decision>.`,
-    `action.<decision>.`, `target.<decision>.`, `years.<decision>.`, `calculator.`, `stage.`, `term.`, `value.`."""
+    `action.<decision>.`, `target.<decision>.`, `years.<decision>.`, `calculator.`, `column.<calculator>.`, `stage.`, `term.`, `value.`, `figure.<value>.`."""
     starts = tuple(prefixes)
     return [Word(name, text) for name, text in _all_words(rulebook).items() if name.startswith(starts)]
 
@@ -65,9 +66,12 @@ def _all_words(rulebook: Rulebook) -> dict[str, str]:
         works = [(kind, outcome, getattr(outcome, kind)) for kind in WORK for outcome in decision.outcomes]
         found |= {f"{kind}.{decision.id}.{outcome.id}": text for kind, outcome, text in works if text}
     found |= {f"calculator.{form.id}": form.title for form in rulebook.calculators.values()}
+    found |= {f"column.{form.id}.{one.id}": one.label for form in rulebook.calculators.values() for one in form.rows}
     found |= {f"stage.{stage.id}": stage.title for stage in rulebook.stages.values()}
     found |= {f"term.{term.id}": term.term for term in rulebook.terms.values()}
-    return found | {f"value.{value.id}": value.label for value in rulebook.values.values()}
+    for value in rulebook.values.values():
+        found |= {f"value.{value.id}": value.label, **figure_words(value)}
+    return found
 
 
 def _parts(text: str, numbers: list[str], names: list[str]) -> list[Part]:

@@ -5,6 +5,7 @@ from typing import Any
 from generator.answers.border import from_number
 from generator.answers.encode import value_ids
 from generator.answers.plans import PLAN
+from generator.answers.rows import columns_described
 from generator.answers.shared import stamp
 from generator.answers.specs import fact_spec
 from generator.answers.tables import base_facts, feeding_order
@@ -19,7 +20,8 @@ def names(rulebook: Rulebook) -> list[str]:
 
 def describe(rulebook: Rulebook, name: str) -> dict:
     """{name, kind, title, question, inputs: [{id, label, type, unit, range, choices, default, default_value,
-    default_standing, optional}], values (those used, then those that are defaults), outputs, rules, edition}.
+    default_standing, optional}], rows (the columns, of a calculator that takes
+    some), values (those used, then those that are defaults), outputs, rules, edition}.
 
     Raises KeyError for a name that names() does not list.
     """
@@ -33,6 +35,7 @@ def describe(rulebook: Rulebook, name: str) -> dict:
         "title": form.title if form else "Block plan",
         "question": form.question if form else "What is to be done in this block?",
         "inputs": inputs,
+        **({"rows": columns_described(form)} if name in rulebook.calculators and form.rows else {}),
         "values": [_value(rulebook, value) for value in _values(rulebook, name, inputs)],
         "outputs": _outputs(rulebook, name),
         **stamp(rulebook),
@@ -41,13 +44,16 @@ def describe(rulebook: Rulebook, name: str) -> dict:
 
 def _inputs(rulebook: Rulebook, name: str) -> list[dict]:
     """The facts asked; those of a decision and of the plan may all be left out."""
+    also: dict[str, str] = {}
     if name in rulebook.calculators and name != PLAN:
         asked = {one.fact: one.optional for one in rulebook.calculators[name].inputs}
+        also = {one.fact: one.also for one in rulebook.calculators[name].inputs}
     elif name in rulebook.decisions:
         asked = dict.fromkeys(base_facts(rulebook, feeding_order(rulebook, name)), True)
     else:
         asked = dict.fromkeys(rulebook.facts, True)
-    return [_input(rulebook, fact_spec(rulebook, rulebook.facts[fact]), optional) for fact, optional in asked.items()]
+    found = [_input(rulebook, fact_spec(rulebook, rulebook.facts[fact]), optional) for fact, optional in asked.items()]
+    return [one | ({"also": also[one["id"]]} if also.get(one["id"]) else {}) for one in found]
 
 
 def _input(rulebook: Rulebook, spec: FactSpec, optional: bool) -> dict:

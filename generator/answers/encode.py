@@ -7,12 +7,14 @@ json.dumps takes; lists keep the order that pages show.
 from collections.abc import Iterable
 from dataclasses import fields
 from importlib import import_module
-from typing import Any
+from typing import Any, get_type_hints
 
 from generator.answers.catalogue import catalogue, message_form, message_forms, messages, words
-from generator.answers.records import plain
+from generator.answers.figures import figures
+from generator.answers.records import plain, record
 from generator.answers.specs import fact_specs, unit_specs
 from generator.answers.tables import base_facts, candidates_for, feeding_order, tables_for
+from generator.reading.items import Value
 from generator.reading.rulebook import Rulebook
 
 
@@ -72,15 +74,31 @@ def encode_whole_catalogue(rulebook: Rulebook) -> dict:
     return plain(catalogue(rulebook))
 
 
-def encode_values(rulebook: Rulebook, calculator: str) -> dict[str, float]:
-    """The calculator's Values record: the number followed for each value that its record names. Raises KeyError for an
-    unknown value."""
-    return {name: float(rulebook.values[name].number) for name in value_ids(calculator)}
+def encode_values(rulebook: Rulebook, calculator: str) -> dict[str, Any]:
+    """The calculator's Values record: for each value that its record names the number followed, or every figure where the record
+    wants the list. Raises KeyError for an unknown value."""
+    hints = get_type_hints(calculator_class(calculator, "Values"))
+    return {name: _value(rulebook, rulebook.values[name], wanted) for name, wanted in hints.items()}
+
+
+def _value(rulebook: Rulebook, value: Value, wanted: Any) -> float | list[dict]:
+    """One field of a Values record."""
+    return float(value.number) if wanted is float else plain(figures(rulebook, value))
+
+
+def values_record(rulebook: Rulebook, calculator: str) -> Any:
+    """The same as a record. Raises KeyError for an unknown value."""
+    return record(calculator_class(calculator, "Values"), encode_values(rulebook, calculator))
 
 
 def value_ids(calculator: str) -> list[str]:
     """The ids of the values that a calculator uses: the fields of its Values record, in order."""
     return [field.name for field in fields(calculator_class(calculator, "Values"))]
+
+
+def compared_values(calculator: str) -> list[str]:
+    """Those of which the calculator takes every author's figure."""
+    return [name for name, wanted in get_type_hints(calculator_class(calculator, "Values")).items() if wanted is not float]
 
 
 def calculator_module(calculator: str) -> Any:

@@ -25,11 +25,13 @@ class BadInput(ValueError):
 
 @dataclass(frozen=True)
 class Given:
-    """The facts of a question: their specs, the numbers with statuses (defaults filled in), and the texts by id."""
+    """The facts of a question: their specs, the numbers with statuses (defaults filled in), and the texts by id; and the rows, for a
+    calculator that takes some."""
 
     specs: list[FactSpec]
     facts: Facts
     texts: dict[str, str]
+    rows: tuple[Any, ...] = ()
 
 
 def given(rulebook: Rulebook, asked: list[str], inputs: dict[str, Any], required: Iterable[str] = ()) -> Given:

@@ -6,7 +6,7 @@ from generator.answers.behind import behind, picked
 from generator.answers.catalogue import catalogue
 from generator.answers.decisions import shown_change
 from generator.answers.ends import ends
-from generator.answers.encode import calculator_class, calculator_module, value_ids
+from generator.answers.encode import calculator_module, values_record
 from generator.answers.given import given
 from generator.answers.link import link
 from generator.answers.records import plain
@@ -36,7 +36,7 @@ def plan(rulebook: Rulebook, block: dict[str, Any]) -> dict:
     sentence beside it as `text`.
     """
     facts = given(rulebook, list(rulebook.facts), block)
-    values = calculator_class(PLAN, "Values")(*(float(rulebook.values[value].number) for value in value_ids(PLAN)))
+    values = values_record(rulebook, PLAN)
     found = calculator_module(PLAN).block_plan(facts.facts, values, plan_tables(rulebook))
     told = with_fruit(facts.facts, values, found.parts[:1])
     changes = _changes(rulebook, facts.specs, told)

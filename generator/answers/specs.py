@@ -6,6 +6,7 @@ from generator.calculators.facts import Maybe
 from generator.calculators.specs import FactSpec, UnitSpec
 from generator.reading.items import Fact, Unit
 from generator.reading.rulebook import Rulebook
+from generator.reading.tables import CalculatorForm
 
 NO_BREAK = "\u00a0"
 LAST_DATE = 73049.0  # 2170-01-01: no date of a block lies beyond it
@@ -37,6 +38,30 @@ def fact_spec(rulebook: Rulebook, fact: Fact) -> FactSpec:
         code=fact.code,
         default=_default(rulebook, fact),
     )
+
+
+def column_specs(form: CalculatorForm) -> list[FactSpec]:
+    """The columns of the rows that a calculator takes, each as the spec of a whole number, so that what reads, guards and words facts does
+    so for them too."""
+    return [
+        FactSpec(
+            id=one.id,
+            word=f"column.{form.id}.{one.id}",
+            label=one.label,
+            kind="whole",
+            unit="count",
+            low=float(one.low),
+            high=float(one.high),
+            step=1.0,
+            digits=0,
+            choices=[],
+            labels=[],
+            lifetime="winter",
+            code="",
+            default=Maybe(not one.needed, 0.0),
+        )
+        for one in form.rows
+    ]
 
 
 def unit_specs(rulebook: Rulebook) -> list[UnitSpec]:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from generator.calculators.bearers import Tally, buds_counted, tally_of, void
 from generator.calculators.facts import Facts, Maybe, known, maybe, number
-from generator.calculators.reach_sums import SPUR, Sampling, Wish, best, carried, interval_of, no_interval
+from generator.calculators.reach_sums import SPUR, Sampling, Wish, best, canes_of, interval_of, no_interval, spurs_of
 from generator.calculators.reach_words import Told, headline_of, notes_of, working_of
 from generator.calculators.say import Say
 from generator.calculators.units import G_PER_KG, KG_PER_T
@@ -81,9 +81,9 @@ def bearer_reach(inputs: BearerReachInputs, values: BearerReachValues) -> Bearer
         raise ValueError("the buds were cut before the last hard frost: cut new ones and count again what is dead")
     buds = buds_counted(tally_in(inputs))
     wish = wish_of(inputs)
-    longest_spur = min(int(values.nodes_per_long_spur_most), len(buds.primordia))
-    spurs = [carried(buds, wish, nodes, False) for nodes in range(1, longest_spur + 1)]
-    canes = [carried(buds, wish, nodes, True) for nodes in range(int(values.nodes_per_long_spur_most), len(buds.primordia) + 1)]
+    longest_spur = int(values.nodes_per_long_spur_most)
+    spurs = spurs_of(buds, wish, longest_spur)
+    canes = canes_of(buds, wish, longest_spur)
     sampling = sampling_of(inputs, values)
     certain = interval_of(buds, wish, spurs[1], sampling) if sampling.canes >= 1.0 else no_interval()
     return result_of(Told(buds, wish, spurs, canes, certain, sampling), inputs, values)

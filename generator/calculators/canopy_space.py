@@ -3,18 +3,21 @@
 N = (shoots per metre x metres of canopy per vine - Z) / (burst x h): kept non-count shoots Z take room too. Metres of
 canopy: two arms a curtain at most count (one each way), since a second wire with its canes feeds the same curtain; arms
 that reach their neighbours within the tip gap fill the whole spacing. (Evidence B04-shoots-per-metre, vb-19, hg-05.)
+A limit on shoots is for a metre of leaf wall: on a divided canopy it holds for each wall.
 """
 
 from dataclasses import dataclass
 
+from generator.calculators.canopy_authors import Bands, MadeFor, Wall, by_author, room, wall_notes
 from generator.calculators.counting import half_up
 from generator.calculators.facts import Maybe
+from generator.calculators.figures import Compared, Figure
 from generator.calculators.say import Say
 from generator.calculators.units import MM_PER_M, PER_CENT, mm, share
 
 
 @dataclass(frozen=True)
-class CanopySpaceInputs:
+class Space:
     """Curtains and arms per vine, metres per arm, the spacing and the tip gap where known (m), shoots per metre of canopy,
     budburst in %, count shoots per burst node, and the non-count shoots kept per vine."""
 
@@ -31,12 +34,7 @@ class CanopySpaceInputs:
 
 
 @dataclass(frozen=True)
-class CanopySpaceValues:
-    """No number of the trade beside the inputs."""
-
-
-@dataclass(frozen=True)
-class CanopySpaceResult:
+class Room:
     """Metres of canopy per vine; nodes per vine at the low and the high shoot density, exact and whole (nearest, half up)."""
 
     canopy_m: float
@@ -49,7 +47,88 @@ class CanopySpaceResult:
     notes: list[Say]
 
 
+@dataclass(frozen=True)
+class CanopySpaceInputs:
+    """The space (see Space), and what authors made their figures for: the form of the canopy, the use, the type of grape."""
+
+    curtains: int
+    arm_length_m: float
+    cordon_arms: int
+    vine_spacing_m: Maybe
+    tip_gap_m: Maybe
+    shoots_per_m_low: float
+    shoots_per_m_high: float
+    budburst_pct: float
+    shoots_per_burst_node: float
+    noncount_shoots_kept: Maybe
+    canopy_form: Maybe
+    use: Maybe
+    grape_type: Maybe
+
+
+@dataclass(frozen=True)
+class CanopySpaceValues:
+    """Fewest and most shoots on a metre of leaf wall, by every author; figures of the same id are the two ends of one band."""
+
+    shoots_per_m_low: list[Figure]
+    shoots_per_m_high: list[Figure]
+
+
+@dataclass(frozen=True)
+class CanopySpaceResult:
+    """The room (see Room), and the nodes that every author's shoots per metre leave room for."""
+
+    canopy_m: float
+    nodes_low_exact: float
+    nodes_low: int
+    nodes_high_exact: float
+    nodes_high: int
+    headline: Say
+    compared: list[Compared]
+    working: list[Say]
+    notes: list[Say]
+
+
 def canopy_space(inputs: CanopySpaceInputs, values: CanopySpaceValues) -> CanopySpaceResult:
+    """Room for nodes, by the limits given and by every author. Raises ValueError as room_of does."""
+    found = room_of(space_of(inputs))
+    wall = wall_of(space_of(inputs), found.canopy_m)
+    bands = Bands(values.shoots_per_m_low, values.shoots_per_m_high)
+    return CanopySpaceResult(
+        found.canopy_m,
+        found.nodes_low_exact,
+        found.nodes_low,
+        found.nodes_high_exact,
+        found.nodes_high,
+        found.headline,
+        by_author(wall, bands, made_for(inputs)),
+        found.working,
+        found.notes + wall_notes(wall, bands, made_for(inputs)),
+    )
+
+
+def space_of(inputs: CanopySpaceInputs) -> Space:
+    """The space among the inputs."""
+    return Space(
+        inputs.curtains,
+        inputs.arm_length_m,
+        inputs.cordon_arms,
+        inputs.vine_spacing_m,
+        inputs.tip_gap_m,
+        inputs.shoots_per_m_low,
+        inputs.shoots_per_m_high,
+        inputs.budburst_pct,
+        inputs.shoots_per_burst_node,
+        inputs.noncount_shoots_kept,
+    )
+
+
+def made_for(inputs: CanopySpaceInputs) -> MadeFor:
+    """What authors made their figures for, as it is on this vine."""
+    return MadeFor(inputs.canopy_form, inputs.use, inputs.grape_type)
+
+
+def room_of(inputs: Space) -> Room:
     """Room for nodes. Raises ValueError when nodes give no shoots, or when low is over high."""
     if inputs.budburst_pct > PER_CENT:
         raise ValueError("budburst is the share of kept nodes with a shoot: at most 100 %")
@@ -60,18 +139,16 @@ def canopy_space(inputs: CanopySpaceInputs, values: CanopySpaceValues) -> Canopy
         raise ValueError("budburst and shoots per burst node must be above zero")
     canopy_mm = canopy_length_mm(inputs)
     canopy_m = float(canopy_mm) / MM_PER_M
-    others = 0.0
-    if inputs.noncount_shoots_kept.ok:
-        others = inputs.noncount_shoots_kept.number
-    low = room(inputs.shoots_per_m_low, canopy_m, others, shoots_per_node)
-    high = room(inputs.shoots_per_m_high, canopy_m, others, shoots_per_node)
+    wall = wall_of(inputs, canopy_m)
+    low = room(wall, inputs.shoots_per_m_low)
+    high = room(wall, inputs.shoots_per_m_high)
     working = [
         Say("canopy_space.formula", [], []),
         Say("canopy_space.shoots_per_node", [inputs.budburst_pct, inputs.shoots_per_burst_node, shoots_per_node], []),
-        Say("canopy_space.low", [inputs.shoots_per_m_low, canopy_m, others, shoots_per_node, low], []),
-        Say("canopy_space.high", [inputs.shoots_per_m_high, canopy_m, others, shoots_per_node, high], []),
+        Say("canopy_space.low", [inputs.shoots_per_m_low, canopy_m, wall.others, shoots_per_node, low], []),
+        Say("canopy_space.high", [inputs.shoots_per_m_high, canopy_m, wall.others, shoots_per_node, high], []),
     ]
-    return CanopySpaceResult(
+    return Room(
         canopy_m,
         low,
         half_up(low),
@@ -83,12 +160,18 @@ def canopy_space(inputs: CanopySpaceInputs, values: CanopySpaceValues) -> Canopy
     )
 
 
-def feeding_arms(inputs: CanopySpaceInputs) -> int:
+def wall_of(inputs: Space, canopy_m: float) -> Wall:
+    """The leaf wall of one vine; non-count shoots that nobody counted take no room."""
+    others = inputs.noncount_shoots_kept.number if inputs.noncount_shoots_kept.ok else 0.0
+    return Wall(inputs.curtains, canopy_m, others, share(inputs.budburst_pct) * inputs.shoots_per_burst_node)
+
+
+def feeding_arms(inputs: Space) -> int:
     """The arms that give canopy of their own: at most two a curtain, one each way."""
     return min(inputs.cordon_arms, 2 * inputs.curtains)
 
 
-def canopy_length_mm(inputs: CanopySpaceInputs) -> int:
+def canopy_length_mm(inputs: Space) -> int:
     """Whole millimetres of canopy for one vine, all curtains: the arms' length, or the spacing where they fill it."""
     arms_mm = feeding_arms(inputs) * mm(inputs.arm_length_m)
     if not inputs.vine_spacing_m.ok:
@@ -102,12 +185,7 @@ def canopy_length_mm(inputs: CanopySpaceInputs) -> int:
     return arms_mm
 
 
-def room(shoots_per_m: float, canopy_m: float, others: float, shoots_per_node: float) -> float:
-    """Nodes whose shoots fit beside the other shoots; 0 when those fill the canopy alone."""
-    return max(0.0, (shoots_per_m * canopy_m - others) / shoots_per_node)
-
-
-def length_line(inputs: CanopySpaceInputs, canopy_mm: int) -> Say:
+def length_line(inputs: Space, canopy_mm: int) -> Say:
     """How the metres of canopy were reckoned: from the spacing, or from the arms."""
     canopy_m = float(canopy_mm) / MM_PER_M
     arms = float(feeding_arms(inputs))
@@ -116,7 +194,7 @@ def length_line(inputs: CanopySpaceInputs, canopy_mm: int) -> Say:
     return Say("canopy_space.arms_length", [arms, inputs.arm_length_m, canopy_m], [])
 
 
-def notes_of(inputs: CanopySpaceInputs, high: float) -> list[Say]:
+def notes_of(inputs: Space, high: float) -> list[Say]:
     """What was counted once only, what stays empty, and what takes room."""
     notes: list[Say] = []
     if inputs.cordon_arms > feeding_arms(inputs):

@@ -6,49 +6,31 @@ asks what the vine can carry nor what the canopy has room for, and it is no ceil
 
 from dataclasses import dataclass
 
-from generator.calculators.counting import half_up
+from generator.calculators.counting import half_up, up
 from generator.calculators.facts import Maybe
+from generator.calculators.fruit_form import BY_NODE, Form, form_of, nodes_of
+from generator.calculators.nodes_records import (
+    NodesForYieldInputs,
+    NodesForYieldResult,
+    NodesForYieldValues,
+    bearers_of,
+    coverage_of,
+    dissection_of,
+    limits_of,
+    most_of,
+    spring_of,
+)
 from generator.calculators.say import Say
-from generator.calculators.units import KG_PER_T
-from generator.calculators.yield_chain import Chain, Counts, chain, chain_working, covers_note, cvs_of, is_extrapolated, measured_note
-from generator.calculators.yield_spread import Interval, Limits, interval_of, spread_of
+from generator.calculators.units import G_PER_KG, KG_PER_T
+from generator.calculators.yield_chain import Chain, Counts, amount, chain, chain_working, covers_note, cvs_of, is_extrapolated, measured_note
+from generator.calculators.yield_spread import Interval, Limits, interval_of, season_share_pct, share_pct, spread_of
+from generator.calculators.yield_told import absurd_notes, spread_notes
 
 
 @dataclass(frozen=True)
-class NodesForYieldInputs:
-    """The crop wanted, bearing vines per hectare, the components from spring counts of the block (per bearing vine), what
-    the non-count shoots add, the node number at which the counts were made, and the spread (cv in %) of each component."""
-
-    target_yield_t_ha: float
-    bearing_vines_per_ha: float
-    budburst_pct: float
-    shoots_per_burst_node: float
-    bunches_per_shoot: float
-    bunch_weight_g: float
-    noncount_shoots_kept: Maybe
-    bunches_per_noncount_shoot: Maybe
-    noncount_bunch_weight_g: Maybe
-    nodes_left: Maybe
-    budburst_cv_pct: Maybe
-    shoots_per_burst_node_cv_pct: Maybe
-    bunches_per_shoot_cv_pct: Maybe
-    bunch_weight_cv_pct: Maybe
-
-
-@dataclass(frozen=True)
-class NodesForYieldValues:
-    """The level of the interval (%) with its normal quantile, the swing of the season (%), and how far the components hold (%)."""
-
-    interval_level_pct: float
-    interval_z: float
-    season_spread_pct: float
-    extrapolation_limit_pct: float
-
-
-@dataclass(frozen=True)
-class NodesForYieldResult:
-    """Nodes per bearing vine: exact, whole (nearest, half up), and the ends of the range (exact): by the counts alone (sampling),
-    by the season alone, and by both (low and high)."""
+class CropNodes:
+    """Nodes per bearing vine for a crop by the chain, whatever form it stands on: exact, whole, the ends of the range (exact), what was
+    worked out and what there is to know."""
 
     kg_per_vine: float
     nodes_exact: float
@@ -66,31 +48,83 @@ class NodesForYieldResult:
 
 
 def nodes_for_yield(inputs: NodesForYieldInputs, values: NodesForYieldValues) -> NodesForYieldResult:
-    """Nodes for the crop wanted. Raises ValueError when no vine bears or when a node would give nothing."""
-    limits = Limits(values.interval_level_pct, values.interval_z, values.season_spread_pct, values.extrapolation_limit_pct)
-    return nodes_for_crop(inputs.target_yield_t_ha, counts_of(inputs), limits)
-
-
-def counts_of(inputs: NodesForYieldInputs) -> Counts:
-    """The inputs without the crop wanted."""
-    return Counts(
-        inputs.bearing_vines_per_ha,
-        inputs.budburst_pct,
-        inputs.shoots_per_burst_node,
-        inputs.bunches_per_shoot,
-        inputs.bunch_weight_g,
-        inputs.noncount_shoots_kept,
-        inputs.bunches_per_noncount_shoot,
-        inputs.noncount_bunch_weight_g,
-        inputs.nodes_left,
-        inputs.budburst_cv_pct,
-        inputs.shoots_per_burst_node_cv_pct,
-        inputs.bunches_per_shoot_cv_pct,
-        inputs.bunch_weight_cv_pct,
+    """Nodes for the crop wanted. Raises ValueError when no vine bears, when a node would give nothing, or when the form that is to be
+    used lacks its counts."""
+    limits = limits_of(values)
+    form = form_of(inputs.fruit_from, spring_of(inputs), inputs.bunches_per_shoot, dissection_of(inputs), bearers_of(values))
+    if not bears(form.counts):
+        raise ValueError("a node would give next to nothing: look again at budburst, shoots, bunches and bunch weight")
+    found = nodes_for_crop(inputs.target_yield_t_ha, form.counts, limits)
+    cvs = cvs_of(form.counts)
+    told = absurd_notes(float(found.nodes), shoots_of(float(found.nodes), form.counts), canopy_m(inputs), most_of(values))
+    told = told + form.notes + other_notes(inputs.target_yield_t_ha, form, limits) + bearer_notes(found, form)
+    counted = [note for note in found.notes if form.used != BY_NODE or note.id != "yield_chain.measured_where"]
+    return NodesForYieldResult(
+        found.kg_per_vine,
+        found.nodes_exact,
+        found.nodes,
+        bearers_for(found.nodes_exact, form),
+        found.sampling_low,
+        found.sampling_high,
+        found.season_low,
+        found.season_high,
+        found.low,
+        found.high,
+        found.extrapolated,
+        share_pct(form.counts.budburst_cv_pct, cvs, limits),
+        share_pct(form.counts.shoots_per_burst_node_cv_pct, cvs, limits),
+        share_pct(form.counts.bunches_per_shoot_cv_pct, cvs, limits),
+        share_pct(form.counts.bunch_weight_cv_pct, cvs, limits),
+        season_share_pct(cvs, limits),
+        form.promised,
+        found.headline,
+        form.working + found.working,
+        told + counted + spread_notes(cvs, limits, coverage_of(values)),
     )
 
 
-def nodes_for_crop(target_yield_t_ha: float, counts: Counts, limits: Limits) -> NodesForYieldResult:
+def bears(counts: Counts) -> bool:
+    """True when a node gives a milligram or more; less is a slip, and asks for more nodes than can be counted."""
+    return chain(counts).kg_per_node * G_PER_KG * G_PER_KG >= 1.0
+
+
+def shoots_of(nodes: float, counts: Counts) -> float:
+    """The shoots of so many nodes, with the others kept on the vine."""
+    return nodes * chain(counts).shoots_per_node + amount(counts.noncount_shoots_kept)
+
+
+def canopy_m(inputs: NodesForYieldInputs) -> Maybe:
+    """Metres of leaf wall that one vine can have at most; left out where the spacing is not known."""
+    walls = inputs.curtains.number if inputs.curtains.ok else 1.0
+    return Maybe(inputs.vine_spacing_m.ok, walls * inputs.vine_spacing_m.number)
+
+
+def other_notes(target_yield_t_ha: float, form: Form, limits: Limits) -> list[Say]:
+    """What the form that is not used would ask for, where it can be reckoned."""
+    able = [counts for counts in form.other if bears(counts)]
+    return [Say("nodes_for_yield.other_form", [float(nodes_for_crop(target_yield_t_ha, counts, limits).nodes)], []) for counts in able]
+
+
+def bearers_for(nodes: float, form: Form) -> Maybe:
+    """The whole bearers whose nodes carry the crop, rounded up, since people lay whole canes; left out where none are reckoned."""
+    if len(form.units) == 0:
+        return Maybe(False, 0.0)
+    return Maybe(True, float(up(nodes / float(nodes_of(form.units[0])))))
+
+
+def bearer_notes(found: CropNodes, form: Form) -> list[Say]:
+    """How many canes or spurs that is, and what they bear."""
+    bearers = bearers_for(found.nodes_exact, form)
+    if not bearers.ok or bearers.number < 1.0:
+        return []
+    unit = form.units[0]
+    numbers = [bearers.number, float(unit.length), bearers.number * float(nodes_of(unit)), bearers.number * unit.bunches]
+    if unit.on_cane:
+        return [Say("nodes_for_yield.on_canes", numbers + [float(unit.renewal)], [])]
+    return [Say("nodes_for_yield.on_spurs", numbers, [])]
+
+
+def nodes_for_crop(target_yield_t_ha: float, counts: Counts, limits: Limits) -> CropNodes:
     """Nodes for the crop wanted, for whoever has the counts together. Raises ValueError when no vine bears or when a node
     would give nothing."""
     if counts.bearing_vines_per_ha <= 0.0:
@@ -103,7 +137,7 @@ def nodes_for_crop(target_yield_t_ha: float, counts: Counts, limits: Limits) -> 
     nodes = half_up(exact)
     swing = interval_of(kg_wanted, spread_of(cvs_of(counts), limits))
     ends = in_nodes(swing, links)
-    return NodesForYieldResult(
+    return CropNodes(
         kg_wanted,
         exact,
         nodes,

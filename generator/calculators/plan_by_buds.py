@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from generator.calculators.bearers import buds_of, has_buds
-from generator.calculators.canopy_space import CanopySpaceResult
+from generator.calculators.canopy_space import Room
 from generator.calculators.facts import Facts, Maybe, maybe, number
 from generator.calculators.plan_bearers import Borne, borne_on, counts_by_buds, layouts_of, lost_at_base, most_of, nearest, nodes_known, steps_of
 from generator.calculators.plan_counts import limits_of
@@ -50,7 +50,7 @@ def counts_at(facts: Facts, values: BlockPlanValues, earlier: list[Part], target
     return counts_by_buds(facts, earlier, borne_on(layout, buds, lost), sampling_cv_pct(facts, values, buds, layout, lost))
 
 
-def room_of(facts: Facts, target: str, borne: Borne) -> CanopySpaceResult:
+def room_of(facts: Facts, target: str, borne: Borne) -> Room:
     """The room for nodes that burst as these bearers do; some of theirs must burst."""
     return room_view(facts, target, min(PER_CENT, borne.burst_nodes * PER_CENT / float(borne.nodes)), borne.shoots / borne.burst_nodes)
 

@@ -7,7 +7,7 @@ from generator.calculators.plan_nodes import NODES
 from generator.calculators.plan_records import BlockPlanValues, Named, Part, found, not_asked, rests_of, status_of, waiting
 from generator.calculators.plan_system import FORMING, NONE, SYSTEM, target_of
 from generator.calculators.say import Say
-from generator.calculators.yield_forecast import YieldForecastResult, crop_of_nodes
+from generator.calculators.yield_forecast import Crop, crop_of_nodes
 
 FORECAST: str = "forecast"
 
@@ -43,7 +43,7 @@ def forecast(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part
     )
 
 
-def crop_of(facts: Facts, values: BlockPlanValues, earlier: list[Part], nodes: float) -> YieldForecastResult:
+def crop_of(facts: Facts, values: BlockPlanValues, earlier: list[Part], nodes: float) -> Crop:
     """The forecast for a node number: by the bearers of its layout where buds were cut open, else by spring counts."""
     target = target_of(earlier)
     if reckons_by_buds(facts, target):
@@ -51,7 +51,7 @@ def crop_of(facts: Facts, values: BlockPlanValues, earlier: list[Part], nodes: f
     return crop_of_nodes(nodes, spring_counts(facts, earlier), limits_of(values))
 
 
-def numbers_of(result: YieldForecastResult, canopy_m: float) -> list[Named]:
+def numbers_of(result: Crop, canopy_m: float) -> list[Named]:
     """Crop with the ends of its interval by each cause and by both; shoots and bunches of one vine."""
     numbers = [
         Named("kg_per_vine", result.kg_per_vine),

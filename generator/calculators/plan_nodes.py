@@ -1,12 +1,12 @@
 """The plan's node number: what the crop wants against what the canopy has room for.
 
-N = clamp(fruit, lo, hi) with hi = space_hi and lo = min(space_lo, hi). The vine's own capacity is a third view that is not
+N = clamp(fruit, lo, hi) by reconcile.py, as in the calculator node_number. The vine's own capacity is a third view that is not
 taken here, and the plan says so. The fruit view is no ceiling: below `lo` the nodes stay and bunches are thinned. It stands either
 on buds cut open, bearer by bearer, or on spring counts; never on both, and the plan says on which.
 """
 
 from generator.calculators.bearers import has_buds
-from generator.calculators.canopy_space import CanopySpaceResult
+from generator.calculators.canopy_space import Room
 from generator.calculators.facts import Facts, known, missing, number
 from generator.calculators.layout_records import CANE
 from generator.calculators.nodes_for_yield import nodes_for_crop
@@ -17,6 +17,7 @@ from generator.calculators.plan_records import BlockPlanValues, Fruit, Named, Pa
 from generator.calculators.plan_room import BURST, WIRE, room_fault, room_numbers, room_view
 from generator.calculators.plan_system import FORMING, NONE, SYSTEM, target_of
 from generator.calculators.plan_vine import LENGTHS, MEASURED
+from generator.calculators.reconcile import ROOM_HIGH, ROOM_LOW, Ceiling, Held, hold, limit_of
 from generator.calculators.say import Say
 
 NODES: str = "node_number"
@@ -87,10 +88,9 @@ def from_spring(facts: Facts, values: BlockPlanValues, earlier: list[Part], targ
     if not fruit_known:
         return one_view(facts, asked, room_alone(room))
     fruit = fruit_by_spring(facts, values, earlier, target)
-    low = min(room.nodes_low, room.nodes_high)
-    nodes = max(1, min(max(fruit.nodes, low), room.nodes_high))
-    exact = min(max(fruit.exact, room.nodes_low_exact), room.nodes_high_exact)
-    return reconciled(facts, asked, fruit, room, nodes, exact)
+    held = hold(float(fruit.nodes), float(room.nodes_low), [Ceiling(ROOM_HIGH, float(room.nodes_high))], 1.0)
+    exact = hold(fruit.exact, room.nodes_low_exact, [Ceiling(ROOM_HIGH, room.nodes_high_exact)], 0.0)
+    return reconciled(facts, asked, fruit, room, held, exact.nodes)
 
 
 def from_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str, fruit_known: bool, room_known: bool) -> Part:
@@ -112,8 +112,12 @@ def from_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], target
     if room.nodes_high < 1:
         return waiting(NODES, NODES, facts, asked, Say("plan.no_room", [], []))
     each = wanted.shoots / float(wanted.nodes)
-    held = within_room(choices, wanted, room.nodes_low_exact * each, room.nodes_high_exact * each)
-    return reconciled(facts, asked + LENGTHS + MEASURED, fruit, room_of(facts, target, held), held.nodes, float(held.nodes))
+    laid = within_room(choices, wanted, room.nodes_low_exact * each, room.nodes_high_exact * each)
+    nodes = float(laid.nodes)
+    on_these = room_of(facts, target, laid)
+    high = float(on_these.nodes_high)
+    held = Held(nodes, min(float(on_these.nodes_low), high), high, limit_of(float(fruit.nodes), nodes, ROOM_HIGH))
+    return reconciled(facts, asked + LENGTHS + MEASURED, fruit, on_these, held, nodes)
 
 
 def fruit_by_spring(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str) -> Fruit:
@@ -145,7 +149,7 @@ def form_notes(facts: Facts, target: str) -> list[Say]:
     return []
 
 
-def room_alone(room: CanopySpaceResult) -> Fruit:
+def room_alone(room: Room) -> Fruit:
     """The room's view told alone, in the place of the fruit's."""
     return Fruit(0, 0.0, 0.0, 0.0, ["canopy_space"], room.headline, room_numbers(room), room.working, room.notes)
 
@@ -164,26 +168,21 @@ def fruit_numbers(fruit: Fruit) -> list[Named]:
     return [Named("fruit_nodes", float(fruit.nodes)), Named("fruit_nodes_exact", fruit.exact)] + fruit.numbers
 
 
-def reconciled(facts: Facts, asked: list[str], fruit: Fruit, room: CanopySpaceResult, nodes: int, exact: float) -> Part:
+def reconciled(facts: Facts, asked: list[str], fruit: Fruit, room: Room, held: Held, exact: float) -> Part:
     """Both views: the fruit's number, held inside the room; which view limits, and what to do about it."""
-    high = room.nodes_high
-    low = min(room.nodes_low, high)
-    numbers = [Named("nodes", float(nodes)), Named("nodes_exact", exact), Named("low", float(low)), Named("high", float(high))]
-    verdict = Say("plan.fruit_fits", [float(fruit.nodes), float(low), float(high)], [])
-    limit = "fruit"
-    if fruit.nodes > nodes:
-        verdict = Say("plan.room_limits", [float(fruit.nodes), float(high), float(nodes)], [])
-        limit = "room_high"
-    elif fruit.nodes < nodes:
-        verdict = Say("plan.keep_and_thin", [float(fruit.nodes), float(low), float(nodes)], [])
-        limit = "room_low"
+    numbers = [Named("nodes", held.nodes), Named("nodes_exact", exact), Named("low", held.low), Named("high", held.high)]
+    verdict = Say("plan.fruit_fits", [float(fruit.nodes), held.low, held.high], [])
+    if held.limit == ROOM_HIGH:
+        verdict = Say("plan.room_limits", [float(fruit.nodes), held.high, held.nodes], [])
+    elif held.limit == ROOM_LOW:
+        verdict = Say("plan.keep_and_thin", [float(fruit.nodes), held.low, held.nodes], [])
     return part_of(
         facts,
-        limit,
+        held.limit,
         fruit.uses + ["canopy_space"],
         [],
         known_of(facts, asked + BESIDE + ["cordon_arms", "arm_length_m"]),
-        Say("plan.nodes", [float(nodes), fruit.low, fruit.high], []),
+        Say("plan.nodes", [held.nodes, fruit.low, fruit.high], []),
         numbers + fruit_numbers(fruit) + room_numbers(room),
         [Say("plan.fruit_view", [], [])] + fruit.lines + [Say("plan.room_view", [], [])] + room.working,
         [verdict, Say("plan.capacity_not_taken", [], [])] + fruit.notes + room.notes,

@@ -1,6 +1,6 @@
 """The plan's view of the canopy: how many nodes it has room for."""
 
-from generator.calculators.canopy_space import CanopySpaceInputs, CanopySpaceResult, CanopySpaceValues, canopy_space
+from generator.calculators.canopy_space import Room, Space, room_of
 from generator.calculators.facts import Facts, Maybe, known, maybe, number
 from generator.calculators.layout_records import CANE
 from generator.calculators.plan_records import Named
@@ -15,7 +15,7 @@ def room_fault(facts: Facts) -> bool:
     return swapped or number(facts, "tip_gap_m") >= number(facts, "vine_spacing_m")
 
 
-def room_view(facts: Facts, target: str, budburst_pct: float, shoots_per_burst_node: float) -> CanopySpaceResult:
+def room_view(facts: Facts, target: str, budburst_pct: float, shoots_per_burst_node: float) -> Room:
     """The nodes that the canopy has room for when they burst like this: on the arms there are, or on canes and arms that fill the
     spacing."""
     curtains = int(number(facts, "curtains"))
@@ -26,7 +26,7 @@ def room_view(facts: Facts, target: str, budburst_pct: float, shoots_per_burst_n
     if known(facts, "cordon_arms") and known(facts, "arm_length_m") and target != CANE:
         arms = int(number(facts, "cordon_arms"))
         arm_m = number(facts, "arm_length_m")
-    inputs = CanopySpaceInputs(
+    inputs = Space(
         curtains=curtains,
         arm_length_m=arm_m,
         cordon_arms=arms,
@@ -38,9 +38,9 @@ def room_view(facts: Facts, target: str, budburst_pct: float, shoots_per_burst_n
         shoots_per_burst_node=shoots_per_burst_node,
         noncount_shoots_kept=maybe(facts, "noncount_shoots_kept"),
     )
-    return canopy_space(inputs, CanopySpaceValues())
+    return room_of(inputs)
 
 
-def room_numbers(room: CanopySpaceResult) -> list[Named]:
+def room_numbers(room: Room) -> list[Named]:
     """The room in whole nodes, and the canopy."""
     return [Named("room_low", float(room.nodes_low)), Named("room_high", float(room.nodes_high)), Named("canopy_m", room.canopy_m)]

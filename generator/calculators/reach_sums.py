@@ -75,6 +75,16 @@ def carried(buds: Buds, wish: Wish, nodes: int, on_cane: bool) -> Carried:
     return Carried(on_cane, nodes, one.bunches, one.shoots, reach)
 
 
+def spurs_of(buds: Buds, wish: Wish, longest: int) -> list[Carried]:
+    """Spurs of one node up to the longest, as far as the nodes are known."""
+    return [carried(buds, wish, nodes, False) for nodes in range(1, min(longest, len(buds.primordia)) + 1)]
+
+
+def canes_of(buds: Buds, wish: Wish, shortest: int) -> list[Carried]:
+    """Canes of the shortest length up to all the nodes that are known."""
+    return [carried(buds, wish, nodes, True) for nodes in range(shortest, len(buds.primordia) + 1)]
+
+
 def best(canes: list[Carried]) -> Carried:
     """The cane with the most bunches for the same room (of equals the shortest). Raises ValueError when there is none."""
     found = canes[0]
@@ -105,11 +115,16 @@ def interval_of(buds: Buds, wish: Wish, spur: Carried, sampling: Sampling) -> In
 
 
 def more_canes(reach: float, half: float, sampling: Sampling) -> Maybe:
-    """Canes still to cut, rounded up, until 1 lies outside the interval, if its middle stays: n (half / gap)2 in all."""
+    """Canes still to cut, rounded up, until 1 lies outside the interval, if its middle stays."""
     if reach - half >= 1.0 or reach + half < 1.0:
         return Maybe(True, 0.0)
-    gap = (reach - 1.0) * (reach - 1.0)
-    needed = sampling.canes * half * half
-    if gap <= 0.0 or needed > sampling.most * gap:
+    return canes_until_apart(reach - 1.0, half, sampling.canes, sampling.most)
+
+
+def canes_until_apart(gap: float, half: float, canes: float, most: float) -> Maybe:
+    """Canes still to cut, at least one, until an interval of half this width is narrower than the gap: n (half / gap)2 in all. Left out
+    where there is no gap or more canes than `most` would be needed."""
+    needed = canes * half * half
+    if gap * gap <= 0.0 or needed > most * gap * gap:
         return Maybe(False, 0.0)
-    return Maybe(True, float(max(1, math.ceil(needed / gap - sampling.canes))))
+    return Maybe(True, float(max(1, math.ceil(needed / (gap * gap) - canes))))

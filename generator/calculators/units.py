@@ -6,6 +6,7 @@ MM_PER_CM: float = 10.0
 G_PER_KG: float = 1000.0
 KG_PER_T: float = 1000.0
 PER_CENT: float = 100.0
+MIN_PER_H: float = 60.0
 
 
 def share(percent: float) -> float:

@@ -7,47 +7,28 @@ yield_chain. Nothing is taken off for losses after set: the bunch weight is the 
 from dataclasses import dataclass
 
 from generator.calculators.facts import Maybe
+from generator.calculators.forecast_records import (
+    YieldForecastInputs,
+    YieldForecastResult,
+    YieldForecastValues,
+    bearers_of,
+    coverage_of,
+    dissection_of,
+    limits_of,
+    spring_of,
+)
+from generator.calculators.fruit_form import BY_NODE, form_of
 from generator.calculators.say import Say
 from generator.calculators.units import KG_PER_T
 from generator.calculators.yield_chain import Chain, Counts, chain, chain_working, covers_note, cvs_of, is_extrapolated, measured_note
-from generator.calculators.yield_spread import Interval, Limits, interval_of, spread_of
+from generator.calculators.yield_spread import Interval, Limits, interval_of, season_share_pct, share_pct, spread_of
+from generator.calculators.yield_told import spread_notes
 
 
 @dataclass(frozen=True)
-class YieldForecastInputs:
-    """Nodes per bearing vine (a block mean need not be whole), bearing vines per hectare, the components from spring counts,
-    what the non-count shoots add, the node number at which the counts were made, and the spread (cv in %) of each component."""
-
-    nodes: float
-    bearing_vines_per_ha: float
-    budburst_pct: float
-    shoots_per_burst_node: float
-    bunches_per_shoot: float
-    bunch_weight_g: float
-    noncount_shoots_kept: Maybe
-    bunches_per_noncount_shoot: Maybe
-    noncount_bunch_weight_g: Maybe
-    nodes_left: Maybe
-    budburst_cv_pct: Maybe
-    shoots_per_burst_node_cv_pct: Maybe
-    bunches_per_shoot_cv_pct: Maybe
-    bunch_weight_cv_pct: Maybe
-
-
-@dataclass(frozen=True)
-class YieldForecastValues:
-    """The level of the interval (%) with its normal quantile, the swing of the season (%), and how far the components hold (%)."""
-
-    interval_level_pct: float
-    interval_z: float
-    season_spread_pct: float
-    extrapolation_limit_pct: float
-
-
-@dataclass(frozen=True)
-class YieldForecastResult:
-    """Per bearing vine: count shoots, bunches, kg. Per hectare: t, with the ends of its interval in t/ha: by the counts alone
-    (sampling), by the season alone, and by both (low and high)."""
+class Crop:
+    """The crop of a node number by the chain, whatever form it stands on: per bearing vine and per hectare with its interval, what was
+    worked out and what there is to know."""
 
     count_shoots: float
     bunches: float
@@ -66,37 +47,45 @@ class YieldForecastResult:
 
 
 def yield_forecast(inputs: YieldForecastInputs, values: YieldForecastValues) -> YieldForecastResult:
-    """The crop of a node number, with its interval. Raises ValueError when budburst is over 100 %."""
-    limits = Limits(values.interval_level_pct, values.interval_z, values.season_spread_pct, values.extrapolation_limit_pct)
-    return crop_of_nodes(inputs.nodes, counts_of(inputs), limits)
-
-
-def counts_of(inputs: YieldForecastInputs) -> Counts:
-    """The inputs without the nodes."""
-    return Counts(
-        inputs.bearing_vines_per_ha,
-        inputs.budburst_pct,
-        inputs.shoots_per_burst_node,
-        inputs.bunches_per_shoot,
-        inputs.bunch_weight_g,
-        inputs.noncount_shoots_kept,
-        inputs.bunches_per_noncount_shoot,
-        inputs.noncount_bunch_weight_g,
-        inputs.nodes_left,
-        inputs.budburst_cv_pct,
-        inputs.shoots_per_burst_node_cv_pct,
-        inputs.bunches_per_shoot_cv_pct,
-        inputs.bunch_weight_cv_pct,
+    """The crop of a node number, with its interval. Raises ValueError when budburst is over 100 %, or when the form that is to be used
+    lacks its counts."""
+    limits = limits_of(values)
+    form = form_of(inputs.fruit_from, spring_of(inputs), inputs.bunches_per_shoot, dissection_of(inputs), bearers_of(values))
+    found = crop_of_nodes(inputs.nodes, form.counts, limits)
+    cvs = cvs_of(form.counts)
+    others = [Say("yield_forecast.other_form", [crop_of_nodes(inputs.nodes, counts, limits).t_per_ha], []) for counts in form.other]
+    counted = [note for note in found.notes if form.used != BY_NODE or note.id != "yield_chain.measured_where"]
+    return YieldForecastResult(
+        found.count_shoots,
+        found.bunches,
+        found.kg_per_vine,
+        found.t_per_ha,
+        found.sampling_low,
+        found.sampling_high,
+        found.season_low,
+        found.season_high,
+        found.low,
+        found.high,
+        found.extrapolated,
+        share_pct(form.counts.budburst_cv_pct, cvs, limits),
+        share_pct(form.counts.shoots_per_burst_node_cv_pct, cvs, limits),
+        share_pct(form.counts.bunches_per_shoot_cv_pct, cvs, limits),
+        share_pct(form.counts.bunch_weight_cv_pct, cvs, limits),
+        season_share_pct(cvs, limits),
+        form.promised,
+        found.headline,
+        form.working + found.working,
+        form.notes + others + counted + spread_notes(cvs, limits, coverage_of(values)),
     )
 
 
-def crop_of_nodes(nodes: float, counts: Counts, limits: Limits) -> YieldForecastResult:
+def crop_of_nodes(nodes: float, counts: Counts, limits: Limits) -> Crop:
     """The crop of a node number, for whoever has the counts together. Raises ValueError when budburst is over 100 %."""
     links = chain(counts)
     kg = nodes * links.kg_per_node + links.other_kg
     tonnes = kg * counts.bearing_vines_per_ha / KG_PER_T
     interval = interval_of(tonnes, spread_of(cvs_of(counts), limits))
-    return YieldForecastResult(
+    return Crop(
         nodes * links.shoots_per_node,
         nodes * links.bunches_per_node + links.other_bunches,
         kg,

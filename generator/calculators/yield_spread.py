@@ -48,16 +48,10 @@ class Interval:
 def spread_of(cvs_pct: list[Maybe], limits: Limits) -> Spread:
     """The spread of a crop. cvs_pct are the coefficients of variation of the counts that were given (%), taken as independent of
     each other and of the season. Raises ValueError when the season's swing is 100 % or more, or z is not above zero."""
-    if limits.season_spread_pct >= PER_CENT or limits.interval_z <= 0.0:
-        raise ValueError("the swing of the season must be under 100 % and z above zero")
-    season = log(1.0 - share(limits.season_spread_pct)) / limits.interval_z
-    parts: list[float] = []
-    for cv in cvs_pct:
-        if cv.ok:
-            one = share(cv.number)
-            parts.append(log(1.0 + one * one))
+    season = season_variance(limits)
+    parts = [variance_of(cv) for cv in cvs_pct if cv.ok]
     counts = exp(limits.interval_z * math.sqrt(math.fsum(parts)))
-    both = exp(limits.interval_z * math.sqrt(math.fsum([season * season] + parts)))
+    both = exp(limits.interval_z * math.sqrt(math.fsum([season] + parts)))
     return Spread(Maybe(len(parts) > 0, counts if len(parts) > 0 else 0.0), 1.0 / (1.0 - share(limits.season_spread_pct)), both)
 
 
@@ -69,3 +63,37 @@ def interval_of(middle: float, spread: Spread) -> Interval:
         low = Maybe(True, middle / spread.counts.number)
         high = Maybe(True, middle * spread.counts.number)
     return Interval(low, high, middle / spread.season, middle * spread.season, middle / spread.both, middle * spread.both)
+
+
+def share_pct(cv_pct: Maybe, cvs_pct: list[Maybe], limits: Limits) -> Maybe:
+    """What one count brings to the uncertainty, in % of the variance on the log scale; left out where its spread is not known. The
+    shares of all counts and of the season add up to 100. Raises ValueError as spread_of does, or when nothing is uncertain."""
+    if not cv_pct.ok:
+        return Maybe(False, 0.0)
+    return Maybe(True, PER_CENT * variance_of(cv_pct) / whole_variance(cvs_pct, limits))
+
+
+def season_share_pct(cvs_pct: list[Maybe], limits: Limits) -> float:
+    """What the season brings, likewise."""
+    return PER_CENT * season_variance(limits) / whole_variance(cvs_pct, limits)
+
+
+def whole_variance(cvs_pct: list[Maybe], limits: Limits) -> float:
+    """The variance of a crop on the log scale. Raises ValueError as season_variance does, or when it is nothing."""
+    whole = math.fsum([variance_of(cv) for cv in cvs_pct] + [season_variance(limits)])
+    if whole <= 0.0:
+        raise ValueError("the season must swing")
+    return whole
+
+
+def variance_of(cv_pct: Maybe) -> float:
+    """The variance on the log scale that belongs to a coefficient of variation; 0 where it is not known."""
+    return log(1.0 + share(cv_pct.number) * share(cv_pct.number)) if cv_pct.ok else 0.0
+
+
+def season_variance(limits: Limits) -> float:
+    """The variance of the season on the log scale. Raises ValueError when its swing is 100 % or more, or z is not above zero."""
+    if limits.season_spread_pct >= PER_CENT or limits.interval_z <= 0.0:
+        raise ValueError("the swing of the season must be under 100 % and z above zero")
+    season = log(1.0 - share(limits.season_spread_pct)) / limits.interval_z
+    return season * season

@@ -38,8 +38,8 @@ Right:
 from collections.abc import Iterator
 from typing import Any
 
-from generator.answers.calculators import outputs, run
-from generator.answers.given import BadInput, given
+from generator.answers.calculators import outputs, run, taken
+from generator.answers.given import BadInput
 from generator.answers.specs import digits_of
 from generator.checks.calculator_code import code_path, line_of, words_of
 from generator.checks.shape import Check, at
@@ -68,9 +68,7 @@ def _faults(rulebook: Rulebook, form: CalculatorForm, example: Example) -> Itera
     if example.source and example.source not in rulebook.evidence and example.source not in rulebook.sources:
         yield f"there is no source `{example.source}`.", suggestion(example.source, [*rulebook.evidence, *rulebook.sources])
     try:
-        required = [one.fact for one in form.inputs if not one.optional]
-        facts = given(rulebook, [one.fact for one in form.inputs], example.facts, required)
-        came = outputs(form, run(rulebook, form, facts))
+        came = outputs(form, run(rulebook, form, taken(rulebook, form, example.facts)))
     except BadInput as bad:
         for fault in bad.faults:
             yield f"{fault.removesuffix('.')}.", "Write the inputs as they would be entered."

@@ -3,7 +3,8 @@
 A form in rules/calculators/ lists inputs, values and outputs for the page; the module of the same name in
 generator/calculators/ has the records `<Name>Inputs`, `<Name>Values` and `<Name>Result`. An input may be left out in
 both or in neither (`optional: true` there, `Maybe` here); a number is a float, a whole number or a choice an int, yes
-or no a bool; a fact that is asked by node is listed once and is a `list[Maybe]`, node 1 first. In the example, the code takes the area as one that may be left out.
+or no a bool; a fact that is asked by node is listed once and is a `list[Maybe]`, node 1 first; `rows:` lists
+the columns of a record, and the code takes `rows: list[ThatRecord]`. In the example, the code takes the area as one that may be left out.
 
 Wrong:
 
@@ -33,10 +34,11 @@ Right:
 """
 
 from collections.abc import Iterator
-from dataclasses import fields
-from typing import Any, get_type_hints
+from dataclasses import fields, is_dataclass
+from typing import Any, get_args, get_origin, get_type_hints
 
-from generator.answers.encode import calculator_class, value_ids
+from generator.answers.encode import calculator_class, calculator_module, value_ids
+from generator.answers.rows import ROWS, record_of
 from generator.calculators.facts import Maybe
 from generator.checks.calculator_code import code_faults
 from generator.checks.shape import Check, at, listed
@@ -57,10 +59,12 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
         inputs = get_type_hints(calculator_class(form.id, "Inputs"))
         values = value_ids(form.id)
         results = [field.name for field in fields(calculator_class(form.id, "Result"))]
-        yield from _differences(form, "input", list(_fields(form)), list(inputs))
+        yield from _differences(form, "input", [*_fields(form), *([ROWS] if form.rows else [])], list(inputs))
         yield from _differences(form, "value", list(form.values), values)
         yield from _differences(form, "output", [output.id for output in form.outputs], results, all_of_code=False)
         yield from _types(rulebook, form, inputs)
+        if form.rows and ROWS in inputs:
+            yield from _rows(form, inputs[ROWS])
 
 
 def _differences(
@@ -93,6 +97,17 @@ def _types(rulebook: Rulebook, form: CalculatorForm, inputs: dict[str, Any]) -> 
         if has != wanted:
             in_form = "asked by node" if one.series else "optional" if one.optional else fact.kind
             yield at(form, f"The input `{name}` is {in_form} in the form and {type_words(has)} in the code.", _mend(name, has, wanted))
+
+
+def _rows(form: CalculatorForm, has: Any) -> Iterator[Problem]:
+    """What the columns of the form and the record of the code do not have in common."""
+    if get_origin(has) is not list or not is_dataclass(get_args(has)[0]):
+        yield at(form, "The form names columns, and the input `rows` is no list of records in the code.", "Write `rows: list[SomeRecord]`.")
+        return
+    yield from _differences(form, "column", [one.id for one in form.rows], [field.name for field in fields(record_of(form))])
+    if not callable(getattr(calculator_module(form.id), "row_faults", None)):
+        step = "Write `def row_faults(row: SomeRecord) -> list[Say]`, which gives [] for a row that can be."
+        yield at(form, "The code has no function `row_faults`.", step)
 
 
 def _fields(form: CalculatorForm) -> dict[str, Input]:

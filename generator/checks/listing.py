@@ -19,6 +19,7 @@ from generator.checks import (
     reachability,
     references,
     says,
+    scopes,
     standings,
     starters,
     units,
@@ -32,6 +33,7 @@ FIRST = (references, circles, calculators)
 THEN = (
     starters,
     ranges,
+    scopes,
     units,
     messages,
     says,

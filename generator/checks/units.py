@@ -61,14 +61,15 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
 def named_unit(name: str, units: list[str]) -> str:
     """The unit at the end of an id (the longest that fits), or empty text; `t_ha` stands for `t_per_ha`.
 
-    A `_default` at the end is passed over, and `shoots_per_m` counts shoots on a metre, so it names no unit.
+    A `_default` at the end is passed over; `shoots_per_m` counts shoots on a metre and `canes_under_7_mm` canes of a size, so they name
+    no unit.
     """
     short = {unit.replace("_per_", "_"): unit for unit in units} | {unit: unit for unit in units}
     parts = name.removesuffix("_default").split("_")
     for start in range(1, len(parts)):
         unit = short.get("_".join(parts[start:]))
         if unit:
-            return "" if parts[start - 1] == "per" else unit
+            return "" if parts[start - 1] == "per" or parts[start - 1].isdigit() else unit
     return ""
 
 

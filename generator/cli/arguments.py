@@ -86,7 +86,8 @@ def _add_answer_commands(commands: "argparse._SubParsersAction", edition: argpar
     compute = commands.add_parser("compute", parents=[edition], help="one calculator or decision, as JSON")
     compute.add_argument("name", metavar="NAME", nargs="?", default="")
     what = compute.add_mutually_exclusive_group(required=True)
-    what.add_argument("--input", metavar="FILE", help="a JSON file of facts, or - for standard input")
+    files = "a JSON file of facts, a .csv file of rows (give --input twice for both), or - for JSON on standard input"
+    what.add_argument("--input", metavar="FILE", action="append", help=files)
     what.add_argument("--describe", action="store_true", help="what it asks and what it gives")
     what.add_argument("--list", action="store_true", help="the names that it knows")
     plan = commands.add_parser("plan", parents=[edition], help="the pruning plan of a block")

@@ -3,11 +3,14 @@
 from dataclasses import dataclass
 
 from generator.answers.compute import compute
+from generator.answers.encode import compared_values
+from generator.answers.rows import ROWS, without_rows
 from generator.pages import wording
 from generator.pages.cites import Cited, resolve
 from generator.pages.decisions import known_words
 from generator.pages.jinja import render
 from generator.pages.paths import Links, page_path
+from generator.pages.tally import STYLE, takes_tally
 from generator.reading.items import Cite, Value
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm, Example, Output
@@ -24,10 +27,12 @@ class OutputShown:
 
 @dataclass(frozen=True)
 class Used:
-    """A value that the calculator reckons with, with its number and unit in words."""
+    """A value that the calculator reckons with, with its number and unit in words; of one that is shown author by author, how many
+    there are."""
 
     item: Value
     shown: str
+    authors: int = 0
 
 
 @dataclass(frozen=True)
@@ -55,11 +60,13 @@ def calculator_page(rulebook: Rulebook, form: CalculatorForm) -> str:
         form=form,
         stage=rulebook.stages[form.stage],
         outputs=[output(rulebook, one) for one in form.outputs],
-        values=[used(rulebook, rulebook.values[name]) for name in form.values if name in rulebook.values],
+        values=[used(rulebook, rulebook.values[name], compared_values(form.id)) for name in form.values if name in rulebook.values],
         examples=[worked(rulebook, form, example) for example in form.examples],
         cited=resolve(rulebook, form.cites),
         cautions=[rulebook.cautions[name] for name in form.cautions if name in rulebook.cautions],
         terms=[rulebook.terms[name] for name in form.terms if name in rulebook.terms],
+        columns=form.rows,
+        style=Links(page_path("calculator", form.id)).to(STYLE) if takes_tally(form) else "",
         scripts=["assets/guide/core.js", f"assets/guide/c/{form.id}.js"],
     )
 
@@ -71,14 +78,18 @@ def output(rulebook: Rulebook, one: Output) -> OutputShown:
     return OutputShown(one.label, unit.symbol if unit else "", places.get(one.digits, f"{one.digits} decimals"))
 
 
-def used(rulebook: Rulebook, value: Value) -> Used:
-    """A value with its number in words."""
-    return Used(value, wording.with_unit(value.number, rulebook.units.get(value.unit)))
+def used(rulebook: Rulebook, value: Value, compared: list[str]) -> Used:
+    """A value with its number in words; one of those compared with the number of its figures."""
+    shown = wording.with_unit(value.number, rulebook.units.get(value.unit))
+    return Used(value, shown, len(value.figures) if value.id in compared else 0)
 
 
 def worked(rulebook: Rulebook, form: CalculatorForm, example: Example) -> Worked:
     """A worked example, reckoned now, so that the page shows it with scripts off."""
     answer = compute(rulebook, form.id, example.facts)
     cited = resolve(rulebook, (Cite(example.source),)) if example.source else []
-    known = known_words(rulebook, example.facts)
+    known = known_words(rulebook, without_rows(form, example.facts))
+    rows = example.facts.get(ROWS, []) if form.rows else []
+    if rows:
+        known = "; ".join(filter(None, [f"Rows of the tally: {len(rows)}", known]))
     return Worked(example.name, f"{known}.", list(answer.get("working", [])), answer.get("headline", ""), cited)

@@ -5,16 +5,18 @@ from dataclasses import dataclass
 from generator.pages.wording import STANDING
 from generator.reading.items import Fact
 from generator.reading.rulebook import Rulebook
-from generator.reading.tables import CalculatorForm, Decision
+from generator.reading.tables import CalculatorForm, Decision, Input
+
+MORE = "If you know more"
 
 
 @dataclass(frozen=True)
 class Question:
     """What a form says of a fact beside its spec: wording, how to find it out, the standing of its default, notes on choices.
-    optional: it stands folded, under what one may know more.
 
     Questions of one series follow each other: one question asked by node, node 1 first. The first has the words for all of them;
-    the others have their label alone. series is "" and node 0 for all other questions."""
+    the others have their label alone. series is "" and node 0 for all other questions. fold is the heading under which a question is
+    folded away, "" where it stands in view."""
 
     id: str
     ask: str
@@ -24,6 +26,7 @@ class Question:
     optional: bool
     series: str = ""
     node: int = 0
+    fold: str = ""
 
 
 @dataclass(frozen=True)
@@ -34,15 +37,15 @@ class Group:
     questions: list[Question]
 
 
-def question(rulebook: Rulebook, fact: Fact, optional: bool = False, brief: bool = False) -> Question:
+def question(rulebook: Rulebook, fact: Fact, optional: bool = False, brief: bool = False, fold: str = "") -> Question:
     """A fact as a question of a form; a brief one leaves how to find it out, and the notes on its choices, to the fact's own page."""
     default = fact.assumed or rulebook.values.get(fact.default_value)
     standing = STANDING[default.standing if fact.assumed else default.followed.standing] if default else ""
     notes = [choice.note for choice in fact.choices] if not brief and any(choice.note for choice in fact.choices) else []
     if fact.node > 1:
-        return Question(fact.id, fact.label, "", standing, notes, optional, fact.series, fact.node)
+        return Question(fact.id, fact.label, "", standing, notes, optional, fact.series, fact.node, fold)
     words = rulebook.by_node.get(fact.series, fact)
-    return Question(fact.id, words.ask, "" if brief else words.observe, standing, notes, optional, fact.series, fact.node)
+    return Question(fact.id, words.ask, "" if brief else words.observe, standing, notes, optional, fact.series, fact.node, fold)
 
 
 def feeding(rulebook: Rulebook, table: Decision) -> list[Decision]:
@@ -76,7 +79,13 @@ def of_decision(rulebook: Rulebook, table: Decision) -> list[Group]:
 def of_calculator(rulebook: Rulebook, form: CalculatorForm) -> list[Group]:
     """The inputs of a calculator in the order of its form."""
     asked = [needed for needed in form.inputs if needed.fact in rulebook.facts]
-    return [Group("", [question(rulebook, rulebook.facts[n.fact], n.folded) for n in asked])]
+    return [Group("", [question(rulebook, rulebook.facts[one.fact], one.optional, fold=fold_of(one)) for one in asked])]
+
+
+def fold_of(one: Input) -> str:
+    """The heading under which an input is folded away, "" for one that stands in view."""
+    usual = MORE if one.optional else ""
+    return "" if one.in_view else one.fold or usual
 
 
 def of_plan(rulebook: Rulebook) -> list[Group]:
@@ -85,7 +94,7 @@ def of_plan(rulebook: Rulebook) -> list[Group]:
     for stage in rulebook.stages.values():
         facts = [rulebook.facts[name] for name in stage.asks if name in rulebook.facts]
         if facts:
-            groups.append(Group(stage.title, [question(rulebook, fact, fact.id in optional) for fact in facts]))
+            groups.append(Group(stage.title, [question(rulebook, fact, fact.id in optional, fold=MORE if fact.id in optional else "") for fact in facts]))
     return groups
 
 
@@ -93,6 +102,6 @@ def spare(rulebook: Rulebook) -> list[str]:
     """The numbers that a plan can do without: no decision asks them, and every calculator that does lets them be left out."""
     decisions = {name for table in rulebook.decisions.values() for name in table.facts}
     inputs = [needed for form in rulebook.calculators.values() for needed in form.inputs]
-    needed = decisions | {one.fact for one in inputs if not one.optional}
+    needed = decisions | {one.fact for one in inputs if not one.optional or one.in_view}
     optional = {one.fact for one in inputs if one.optional} - needed
     return [fact.id for fact in rulebook.facts.values() if {fact.id, fact.series} & optional]

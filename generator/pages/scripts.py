@@ -12,6 +12,7 @@ from generator.answers.behind import behind
 from generator.answers.ends import ends
 from generator.answers.plans import plan_tables
 from generator.answers.records import plain
+from generator.answers.specs import column_specs
 from generator.answers.tables import feeding_order
 from generator.calculators.plan_system import DECISION
 from generator.compiler.script import compile_module, helpers_for, module_order
@@ -20,6 +21,7 @@ from generator.pages.decisions import is_long
 from generator.pages.packing import add, bare_candidates, bare_catalogue, bare_tables
 from generator.pages.questions import of_calculator, of_decision, of_plan
 from generator.pages.slimming import slim, slim_style
+from generator.pages.tally import FIRST, LATER, asked, from_the_start, takes_tally, with_the_sums
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm, Decision
 
@@ -31,8 +33,10 @@ SENTENCES = ["answers.", "guard."]
 PLAN = "block_plan"
 INFLUENCE = "plan_influence"
 DRAWN = ["drawing"]
-# The ranked layouts: their page's own scripts. Their sums and those of the plan are large: files of their own, which come with the first answer.
-OPTIONS, RANKED, OPTIONS_SUMS, PLAN_SUMS = "layout_options", ["drawing.js", "layout.js"], "c/layout_options.sums.js", "plan.sums.js"
+STYLES = ["guide.css", "look.css", "tally.css"]
+# The ranked layouts: their page's own scripts. Large sums, as those of the plan, are files of their own, which come with the first answer.
+OPTIONS, RANKED, PLAN_SUMS = "layout_options", ["drawing.js", "layout.js"], "plan.sums.js"
+SUMS_LATER = [OPTIONS, "injury_adjustment", "node_number"]
 PLAN_WORDS = ["choice.", "term."]
 
 
@@ -44,8 +48,10 @@ def script_files(rulebook: Rulebook) -> dict[str, str]:
     scripts = {"core.js": core(list(rulebook.calculators)), "plan.js": plan_script(rulebook)}
     scripts |= {f"d/{table.id}.js": decision_script(rulebook, table) for table in rulebook.decisions.values()}
     scripts |= {f"c/{form.id}.js": calculator_script(rulebook, form) for form in rulebook.calculators.values()}
-    scripts |= {OPTIONS_SUMS: sums(OPTIONS), PLAN_SUMS: sums(PLAN, INFLUENCE)}
-    look = {FOLDER + name: slim_style(asset(name)) for name in ("guide.css", "look.css")} | {FOLDER + "mark.svg": asset("mark.svg")}
+    scripts |= {PLAN_SUMS: sums(PLAN, INFLUENCE)} | {sums_of(name): sums(name) for name in SUMS_LATER if name in rulebook.calculators}
+    tallies = [form.id for form in rulebook.calculators.values() if takes_tally(form)]
+    scripts |= {sums_of(name): tally_sums(rulebook, rulebook.calculators[name]) for name in tallies}
+    look = {FOLDER + name: slim_style(asset(name)) for name in STYLES} | {FOLDER + "mark.svg": asset("mark.svg")}
     return look | {FOLDER + name: slim(text) for name, text in scripts.items()}
 
 
@@ -109,26 +115,52 @@ def rows_page(shown: Decision, here: Decision) -> str:
     return "" if beside == f"{here.id}.html" else beside
 
 
+def sums_of(name: str) -> str:
+    """The file with the sums of a calculator whose page loads them later."""
+    return f"c/{name}.sums.js"
+
+
 def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
-    """A calculator compiled, its form's data, its values."""
-    facts = [needed.fact for needed in form.inputs]
-    modules = own_modules(form.id)
-    sentences = [*SENTENCES, *(f"{name}." for name in [*modules, *([*DRAWN, "vine_layout"] if form.id == OPTIONS else [])])]
-    outputs = [{"id": one.id, "label": one.label, "unit": one.unit, "digits": one.digits} for one in form.outputs]
-    catalogue = encode.encode_catalogue(rulebook, sentences, [f"choice.{name}." for name in facts], facts)
+    """The script of a calculator's page: the calculator compiled, unless its sums come later, its form's data and its values."""
+    data = calculator_data(rulebook, form)
+    end = [asset("calculator.js"), "Guide.page.calculator();\n"]
+    if takes_tally(form):
+        return "\n".join([add(from_the_start(data) | {"sums": FOLDER + sums_of(form.id)}), *by_node(data), *map(asset, FIRST), *end])
+    shown = RANKED if form.id == OPTIONS else draws(form)
+    if form.id in SUMS_LATER:
+        return "\n".join([add(data | {"sums": FOLDER + sums_of(form.id)}), *by_node(data), *map(asset, shown), *end])
+    return "\n".join([*map(compiled, own_modules(form.id)), add(data), *by_node(data), *map(asset, shown), *end])
+
+
+def draws(form: CalculatorForm) -> list[str]:
+    """The script that shows the drawing of a calculator which gives one."""
+    return ["drawing.js"] if "drawing" in get_type_hints(encode.calculator_class(form.id, "Result")) else []
+
+
+def tally_sums(rulebook: Rulebook, form: CalculatorForm) -> str:
+    """What comes with the first answer of a tally: its sums, what is said of them, and what shows them."""
+    return "\n".join([add(with_the_sums(rulebook, calculator_data(rulebook, form))), sums(form.id), *map(asset, LATER)])
+
+
+def calculator_data(rulebook: Rulebook, form: CalculatorForm) -> dict[str, Any]:
+    """What a calculator's page is given."""
+    groups = asked(rulebook, form) if takes_tally(form) else of_calculator(rulebook, form)
+    facts = [question.id for group in groups for question in group.questions]
+    drawn = [*DRAWN, "vine_layout"] if form.id == OPTIONS else []
+    sentences = [*SENTENCES, *(f"{name}." for name in [*own_modules(form.id), *drawn])]
+    named = [f"choice.{name}." for name in facts] + [f"figure.{name}." for name in encode.compared_values(form.id)]
+    catalogue = encode.encode_catalogue(rulebook, sentences, named, facts)
     hints = get_type_hints(encode.calculator_class(form.id, "Inputs"))
-    data = {
+    return {
         **page_data(rulebook, form.id, "../"),
-        "groups": plain(of_calculator(rulebook, form)),
+        "groups": plain(groups),
         "catalogue": bare_catalogue(catalogue),
         "inputs": [{"id": name, "type": kind.__name__} for name, kind in hints.items()],
         "required": [needed.fact for needed in form.inputs if not needed.optional],
-        "outputs": outputs,
+        "outputs": [{"id": one.id, "label": one.label, "unit": one.unit, "digits": one.digits} for one in form.outputs],
+        **({"rows": [{"id": one.id, "high": one.high} for one in form.rows]} if form.rows else {}),
         "values": encode.encode_values(rulebook, form.id),
     }
-    if form.id == OPTIONS:
-        return "\n".join([add(data | {"sums": FOLDER + OPTIONS_SUMS}), *by_node(data), *map(asset, RANKED), asset("calculator.js"), "Guide.page.calculator();\n"])
-    return "\n".join([*map(compiled, modules), add(data), *by_node(data), asset("calculator.js"), "Guide.page.calculator();\n"])
 
 
 def by_node(data: dict[str, Any]) -> list[str]:

@@ -109,12 +109,7 @@ def value(document: Document) -> Value:
     """A value with every author's figure."""
     data = document.data
     low, high = _range(document)
-    figures = tuple(
-        Figure(
-            entry["id"], float(entry["number"]), entry["standing"], entry["who"], cites(entry), entry.get("note", "")
-        )
-        for entry in data["figures"]
-    )
+    figures = tuple(map(_figure, data["figures"]))
     ids = [figure.id for figure in figures]
     if data["follow"] not in ids:
         sentence = f"`follow` names `{data['follow']}`, and no figure has that id."
@@ -128,6 +123,13 @@ def value(document: Document) -> Value:
         low=low,
         high=high,
     )
+
+
+def _figure(entry: dict) -> Figure:
+    """One author's figure."""
+    scope = {fact: tuple(choices) for fact, choices in entry.get("for", {}).items()}
+    given = (entry["id"], float(entry["number"]), entry["standing"], entry["who"], cites(entry), entry.get("note", ""))
+    return Figure(*given, scope)
 
 
 def source(document: Document) -> Source:

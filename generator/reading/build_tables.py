@@ -8,7 +8,7 @@ from generator.reading.cells import BadCell, Column, parse_cell
 from generator.reading.documents import Document
 from generator.reading.near import suggestion
 from generator.reading.varieties import Variety
-from generator.reading.tables import CalculatorForm, Cell, Decision, Example, Gap, Input, Outcome, Output, Row
+from generator.reading.tables import CalculatorForm, Cell, Decision, Example, Gap, Input, Outcome, Output, Row, RowColumn
 from generator.reading.variety_lists import variety_rows
 from generator.reading.weighed import policy_faults, sums
 
@@ -69,22 +69,30 @@ def calculator(document: Document) -> CalculatorForm:
     return CalculatorForm(
         **common(document),
         **{name: data[name] for name in ("title", "question", "why", "stage")},
-        inputs=tuple(map(_input, data["inputs"])),
+        inputs=tuple(
+            Input(entry) if isinstance(entry, str) else _input(entry)
+            for entry in data["inputs"]
+        ),
         values=tuple(data.get("values", ())),
         outputs=tuple(Output(entry["id"], entry["label"], entry["unit"], entry["digits"]) for entry in data["outputs"]),
         examples=examples(document),
         cites=cites(data),
         cautions=tuple(data.get("cautions", ())),
         terms=tuple(data.get("terms", ())),
+        rows=tuple(_column(entry) for entry in data.get("rows", ())),
     )
 
 
-def _input(entry: str | dict) -> Input:
-    """An input as the form names it; what may be left out is folded unless the form says otherwise."""
-    if isinstance(entry, str):
-        return Input(entry)
-    optional = entry.get("optional", False)
-    return Input(entry["fact"], optional, folded=entry.get("folded", optional))
+def _input(entry: dict) -> Input:
+    """An input that has more to it than its fact."""
+    fold, in_view = entry.get("fold", ""), entry.get("in_view", False)
+    return Input(entry["fact"], entry.get("optional", False), also=entry.get("also", ""), fold=fold, in_view=in_view)
+
+
+def _column(entry: dict) -> RowColumn:
+    """A column of the rows that a calculator takes."""
+    low, high = entry["range"]
+    return RowColumn(entry["id"], entry["label"], entry["observe"], low, high, entry.get("needed", False))
 
 
 def examples(document: Document) -> tuple[Example, ...]:

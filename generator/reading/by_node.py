@@ -80,7 +80,7 @@ def once(rulebook: Rulebook) -> dict[str, Fact]:
 def _inputs(given: Input, facts: dict[str, Fact]) -> list[Input]:
     """One input, or one for each node."""
     nodes = _nodes(given.fact, facts)
-    return [Input(one, given.optional or facts[one].node > 1, given.fact, given.folded) for one in nodes] or [given]
+    return [replace(given, fact=one, optional=given.optional or facts[one].node > 1, series=given.fact) for one in nodes] or [given]
 
 
 def _nodes(name: str, facts: dict[str, Fact]) -> list[str]:

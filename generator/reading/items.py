@@ -100,7 +100,7 @@ class Fact(Item):
 
 @dataclass(frozen=True)
 class Figure:
-    """One author's figure for a value."""
+    """One author's figure for a value. scope names, for some facts, the choices that it is made for; without it is for all."""
 
     id: str
     number: float
@@ -108,6 +108,7 @@ class Figure:
     who: str
     cites: tuple[Cite, ...] = ()
     note: str = ""
+    scope: dict[str, tuple[str, ...]] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)

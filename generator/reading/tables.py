@@ -109,12 +109,28 @@ class Decision(Item):
 @dataclass(frozen=True)
 class Input:
     """An input of a calculator: a fact's id; optional inputs may be left out, others need a number or a default. series is the name
-    under which the form lists a fact that is asked by node ("" for others). folded: the form keeps it under what one may know more."""
+    under which the form lists a fact that is asked by node ("" for others); also is a second name that callers may give it by, where
+    the name that the calculator is known for is taken by another fact ("" for none). What may be left out is folded away under
+    the usual heading, unless `fold` names another or it shall stand in view; with `fold` any input is folded away."""
 
     fact: str
     optional: bool = False
     series: str = ""
-    folded: bool = False
+    also: str = ""
+    fold: str = ""
+    in_view: bool = False
+
+
+@dataclass(frozen=True)
+class RowColumn:
+    """A column of the rows that a calculator takes: whole numbers from low to high. One that is not `needed` counts 0 where it is left out."""
+
+    id: str
+    label: str
+    observe: str
+    low: int
+    high: int
+    needed: bool = False
 
 
 @dataclass(frozen=True)
@@ -129,7 +145,8 @@ class Output:
 
 @dataclass(frozen=True)
 class CalculatorForm(Item):
-    """The form of a calculator: what it asks, which values it uses, what comes out, and worked examples."""
+    """The form of a calculator: what it asks, which values it uses, what comes out, and worked examples. rows are the columns of a list of
+    records that it takes under the name `rows` (none for most)."""
 
     title: str
     question: str
@@ -142,3 +159,4 @@ class CalculatorForm(Item):
     cites: tuple[Cite, ...] = ()
     cautions: tuple[str, ...] = ()
     terms: tuple[str, ...] = ()
+    rows: tuple[RowColumn, ...] = ()

@@ -1,15 +1,15 @@
 """Plain inputs of the calculators, to be changed one at a time."""
 
-from dataclasses import replace
+from dataclasses import asdict, replace
 from typing import Any
 
 from generator.calculators.canopy_space import CanopySpaceInputs
 from generator.calculators.facts import Maybe
 from generator.calculators.layout_records import VineLayoutInputs, VineLayoutValues
-from generator.calculators.nodes_for_yield import NodesForYieldInputs, NodesForYieldValues
+from generator.calculators.nodes_records import NodesForYieldInputs, NodesForYieldValues
 from generator.calculators.option_records import Asked, Limits, Weights
 from generator.calculators.vine_density import VineDensityInputs
-from generator.calculators.yield_forecast import YieldForecastInputs, YieldForecastValues
+from generator.calculators.forecast_records import YieldForecastInputs, YieldForecastValues
 
 OPEN = Maybe(False, 0.0)
 
@@ -20,11 +20,26 @@ def some(number: float) -> Maybe:
 
 
 DENSITY = VineDensityInputs(row_spacing_m=2.4, vine_spacing_m=1.5, area_ha=some(2), missing_vines_pct=4.0)
-BESIDE = [OPEN] * 8
-NODES = NodesForYieldInputs(9.0, 2666.0, 92.0, 1.0, 1.6, 130.0, *BESIDE)
-FORECAST = YieldForecastInputs(18.0, 2666.0, 92.0, 1.0, 1.6, 130.0, *BESIDE)
-LIMITS = NodesForYieldValues(interval_level_pct=90.0, interval_z=1.6448536269514722, season_spread_pct=25.0, extrapolation_limit_pct=25.0)
-FORECAST_LIMITS = YieldForecastValues(90.0, 1.6448536269514722, 25.0, 25.0)
+COUNTS = [2666.0, 92.0, 1.0, some(1.6), 130.0]
+BESIDE = [OPEN] * 11
+NO_TALLY = [[OPEN] * 15, [OPEN] * 15, *[OPEN] * 13]
+NODES = NodesForYieldInputs(9.0, *COUNTS, *BESIDE, *NO_TALLY, OPEN, OPEN)
+FORECAST = YieldForecastInputs(18.0, *COUNTS, *BESIDE, *NO_TALLY)
+FORECAST_LIMITS = YieldForecastValues(
+    interval_level_pct=90.0,
+    interval_z=1.6448536269514722,
+    season_spread_pct=25.0,
+    extrapolation_limit_pct=25.0,
+    nodes_per_cane_most=12.0,
+    nodes_per_spur_most=2.0,
+    nodes_per_renewal_spur=2.0,
+    primordia_sd=0.7,
+    bud_likeness=0.3,
+    coverage_compensating_pct=95.7,
+    coverage_together_pct=77.6,
+    coverage_normal_pct=89.7,
+)
+LIMITS = NodesForYieldValues(**asdict(FORECAST_LIMITS), nodes_per_vine_in_print=300.0, shoots_per_m_in_print=36.0)
 SPACE = CanopySpaceInputs(
     curtains=1,
     arm_length_m=0.7,
@@ -36,6 +51,9 @@ SPACE = CanopySpaceInputs(
     budburst_pct=90.0,
     shoots_per_burst_node=1.0,
     noncount_shoots_kept=OPEN,
+    canopy_form=some(0),
+    use=some(0),
+    grape_type=some(0),
 )
 LAYOUT = VineLayoutInputs(
     nodes=20,

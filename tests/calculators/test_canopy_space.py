@@ -5,12 +5,23 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.calculators.canopy_space import CanopySpaceValues, canopy_space
+from generator.calculators.figures import FITS, OPEN, OTHER, Figure, Scope
+from tests.calculators.cases import OPEN as LEFT_OUT
 from tests.calculators.cases import SPACE, but, ids, some
+
+
+LOW = [Figure("hills", "hills", "", 10.0, [Scope("canopy_form", [0.0])]), Figure("table", "table", "", 5.0, [Scope("use", [1.0])])]
+HIGH = [
+    Figure("shade", "shade", "", 15.0, []),
+    Figure("hills", "hills", "", 15.0, [Scope("canopy_form", [0.0])]),
+    Figure("sprawl", "sprawl", "", 30.0, [Scope("canopy_form", [1.0])]),
+    Figure("weak", "weak", "", 26.0, [Scope("grape_type", [0.0])]),
+]
 
 
 def room(**changes):
     """The room of the plain vine with some inputs changed."""
-    return canopy_space(but(SPACE, **changes), CanopySpaceValues())
+    return canopy_space(but(SPACE, **changes), CanopySpaceValues(LOW, HIGH))
 
 
 def test_a_second_wire_of_the_same_curtain_brings_no_room():
@@ -80,3 +91,45 @@ def test_limits_the_wrong_way_round_are_refused():
     """The fewest shoots must not be over the most."""
     with pytest.raises(ValueError, match="low shoot number"):
         room(shoots_per_m_low=16.0)
+
+
+def lines(**changes) -> dict:
+    """What each author says and whether it is made for this vine."""
+    return {one.who.words[0]: (one.says.id.split(".")[1], one.says.numbers, one.place) for one in room(**changes).compared}
+
+
+def test_every_author_stands_side_by_side_with_his_nodes():
+    """1.4 m at 0.9 shoots a node: 15 shoots a metre are 23 nodes, 26 are 40, 30 are 47; a band has both its ends, a least alone one."""
+    found = lines()
+    assert found["shade"] == ("author_most", [15.0, 23.0], FITS)
+    assert found["hills"] == ("author_band", [10.0, 15.0, 16.0, 23.0], FITS)
+    assert found["weak"] == ("author_most", [26.0, 40.0], FITS)
+    assert found["sprawl"] == ("author_most", [30.0, 47.0], OTHER)
+    assert found["table"] == ("author_least", [5.0, 8.0], OTHER)
+
+
+def test_a_figure_for_other_vines_is_set_apart():
+    """Hanging shoots take the sprawling figure and not the upright one; an unknown grape leaves it open."""
+    found = lines(canopy_form=some(1), grape_type=LEFT_OUT)
+    assert [found[name][2] for name in ("hills", "sprawl", "weak", "shade")] == [OTHER, FITS, OPEN, FITS]
+
+
+@given(st.floats(0.0, 60.0))
+def test_other_shoots_take_room_from_every_author(others):
+    """They stand in the wall whoever limits it."""
+    bare, full = lines(noncount_shoots_kept=some(0)), lines(noncount_shoots_kept=some(others))
+    assert all(full[name][1][-1] <= bare[name][1][-1] for name in bare)
+
+
+def test_each_wall_of_a_divided_canopy_counts():
+    """Two walls take twice the shoots, by every author, and a note says why."""
+    one, two = lines(), lines(curtains=2, cordon_arms=4)
+    assert two["shade"][1][1] == pytest.approx(2 * one["shade"][1][1], abs=1)
+    assert "canopy_space.divided" in ids(room(curtains=2, cordon_arms=4).notes) and "canopy_space.divided" not in ids(room().notes)
+
+
+def test_it_is_said_how_far_authors_lie_apart():
+    """15 to 26 for this vine; those for others do not count."""
+    told = {note.id: note.numbers for note in room().notes}
+    assert told["canopy_space.authors_apart"] == [15.0, 26.0, 23.0, 40.0]
+    assert "canopy_space.authors_apart" not in ids(room(grape_type=LEFT_OUT).notes)

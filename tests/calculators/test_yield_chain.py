@@ -40,7 +40,7 @@ def test_nodes_and_forecast_invert_each_other(crop, burst, h, u, weight, others)
     parts = dict(
         budburst_pct=burst,
         shoots_per_burst_node=h,
-        bunches_per_shoot=u,
+        bunches_per_shoot=some(u),
         bunch_weight_g=weight,
         noncount_shoots_kept=some(others),
         bunches_per_noncount_shoot=some(0.3),
@@ -130,8 +130,8 @@ def test_budburst_over_a_hundred_is_refused():
 
 def test_barren_shoots_have_no_node_number():
     """With no bunches no number of nodes gives a crop."""
-    with pytest.raises(ValueError, match="above zero"):
-        wanted(bunches_per_shoot=0.0)
+    with pytest.raises(ValueError, match="next to nothing"):
+        wanted(bunches_per_shoot=some(0))
 
 
 def test_the_fruit_view_says_that_it_is_no_ceiling():

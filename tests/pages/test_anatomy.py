@@ -21,6 +21,7 @@ WANTED = (
     "cutting_drives_growth",
     "what_pruning_is_for",
     "cane_section",
+    "bud_sampling",
 )
 # Where each number is on the screen: [left, top, right, bottom] of its disc, its picture, and the height of its digits.
 DISCS = """() => [...document.querySelectorAll(".look svg")].map((svg) => {

@@ -4,6 +4,7 @@ from gzip import compress
 from urllib.parse import urlencode
 
 from generator.answers.compute import compute
+from generator.pages.questions import fold_of
 
 PAGE = "c/layout_options.html"
 VINE = {
@@ -33,7 +34,7 @@ def test_what_has_a_usual_figure_waits_folded(page, served, rulebook):
     """Open stand the nodes, the vine and its wood, as the form's rules say; the gap between tips can be found in the fold."""
     page.goto(served + PAGE)
     asked = page.locator("#questions > .ask").evaluate_all("all => all.map((one) => one.dataset.fact)")
-    assert asked == [one.fact for one in rulebook.calculators["layout_options"].inputs if not one.folded]
+    assert asked == [one.fact for one in rulebook.calculators["layout_options"].inputs if not fold_of(one)]
     assert {"nodes", "live_spur_positions_per_vine", "good_canes_per_vine"} < set(asked)
     assert page.locator("details.more [data-fact=tip_gap_m]").count() == 1
 

@@ -2,11 +2,16 @@
 
 import math
 import random
+from dataclasses import replace
 from typing import Any
 
+from generator.answers.figures import figures
+from generator.answers.rows import ROWS, record_of
 from generator.calculators.facts import Maybe
+from generator.calculators.figures import Figure
 from generator.reading.items import Fact, Value
 from generator.reading.rulebook import Rulebook
+from generator.reading.tables import CalculatorForm, RowColumn
 from tests.parity.numbers import Maker, fields, signature
 
 
@@ -62,6 +67,9 @@ def of_input(rng: random.Random, function: Any, rulebook: Rulebook, name: str, w
     series = [fact for fact in rulebook.facts.values() if fact.series == name]
     if series:
         return of_series(rng, series, edge)
+    form = rulebook.calculators.get(function.__name__)
+    if form and form.rows and name == ROWS:
+        return of_rows(rng, function, form, edge)
     if name in rulebook.facts:
         return of_fact(rng, rulebook.facts[name], wanted, edge)
     named = [text for name, text in function.__globals__.items() if name.isupper() and isinstance(text, str)]
@@ -70,9 +78,48 @@ def of_input(rng: random.Random, function: Any, rulebook: Rulebook, name: str, w
     return Maker(rng, endless=False, largest=100.0).value(wanted, edge)
 
 
+def of_rows(rng: random.Random, function: Any, form: CalculatorForm, edge: bool) -> list[Any]:
+    """Rows of a few groups (the first column: canes) at a few places (the second: nodes), now and then none; the other columns mostly 0
+    or 1, at the edge anything allowed. Nine cases of ten hold no row that the calculator calls wrong."""
+    (group, place, *others), wrong = form.rows, function.__globals__["row_faults"]
+    groups, places = rng.randint(0, 5), rng.randint(1, min(9, place.high))
+    first, start, sound = rng.choice([1, 1, 1, group.low]), rng.choice([1, 1, 1, place.low]), rng.random() < 0.9
+    record, rows = record_of(form), []
+    for where in [(g + first, p + start) for g in range(groups) for p in range(places) if rng.random() < 0.9]:
+        ends = {group.id: where[0], place.id: min(place.high, where[1])}
+        row = record(**ends, **{one.id: of_column(rng, one, edge) for one in others})
+        while sound and wrong(row):
+            row = replace(row, **{one.id: of_column(rng, one, edge) for one in others})
+        rows.append(row)
+    return rows
+
+
+def of_column(rng: random.Random, column: RowColumn, edge: bool) -> int:
+    """A whole number that the column allows."""
+    if edge and rng.random() < 0.1:
+        return rng.choice([column.low, column.high, rng.randint(column.low, column.high)])
+    return column.low if rng.random() < 0.75 else min(column.high, column.low + rng.choice([1, 1, 1, 2, 5]))
+
+
 def a_case(rng: random.Random, function: Any, rulebook: Rulebook, edge: bool) -> list:
     """The arguments of a calculator: its inputs and its values."""
     (inputs, values), _ = signature(function)
     asked = {name: of_input(rng, function, rulebook, name, wanted, edge) for name, wanted in fields(inputs).items()}
-    used = {name: of_value(rng, rulebook.values[name], edge) for name in fields(values)}
-    return [inputs(**asked), values(**used)]
+    return [inputs(**asked), values_of(rng, rulebook, values, edge)]
+
+
+def values_of(rng: random.Random, rulebook: Rulebook, values: Any, edge: bool) -> Any:
+    """A Values record: a number for each rule value, or its list of figures with other numbers in them."""
+    made = {
+        name: of_value(rng, rulebook.values[name], edge) if wanted is float else of_figures(rng, rulebook, rulebook.values[name], edge)
+        for name, wanted in fields(values).items()
+    }
+    return values(**made)
+
+
+def of_figures(rng: random.Random, rulebook: Rulebook, value: Value, edge: bool) -> list[Figure]:
+    """A value's figures: as written in half of the cases, else with any numbers that are allowed."""
+    written = figures(rulebook, value)
+    if rng.random() < 0.5:
+        return written
+    return [replace(one, number=a_number(rng, value.low, value.high, (value.high - value.low) / 100 or 1.0, edge)) for one in written]

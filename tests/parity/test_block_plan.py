@@ -2,9 +2,8 @@
 
 import random
 
-from generator.answers.encode import value_ids
 from generator.answers.given import given
-from generator.answers.plans import PLAN, plan_tables
+from generator.answers.plans import plan_tables
 from generator.answers.specs import fact_specs
 from generator.calculators.block_plan import block_plan
 from generator.calculators.facts import ENTERED, NOT_ASKED, UNKNOWN, Facts
@@ -13,7 +12,7 @@ from generator.calculators.specs import with_defaults
 from generator.reading.rulebook import Rulebook
 from tests.parity.compare import compare, sample
 from tests.parity.engines import ENGINES
-from tests.parity.inputs import of_fact, of_value
+from tests.parity.inputs import of_fact, values_of
 
 NORMAL, DEEP = 500, 5_000
 BATCH = 100
@@ -50,5 +49,5 @@ def test_same_plans(rulebook, calculators_run, raised, rng, amount, expect_same,
 def plan_case(rng: random.Random, rulebook: Rulebook, tables: list, turn: int) -> list:
     """The arguments of one plan."""
     edge = bool(turn % 2)
-    values = BlockPlanValues(*(of_value(rng, rulebook.values[name], edge) for name in value_ids(PLAN)))
+    values = values_of(rng, rulebook, BlockPlanValues, edge)
     return [some_facts(rng, rulebook, edge), values, tables]

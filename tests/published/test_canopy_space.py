@@ -37,6 +37,12 @@ def room(rulebook, canopy_m: float, low: float, high: float, **more) -> dict:
         ("vb-18", "shoots_per_m_high", "riesling_bc", 26),  # Reynolds and others, J. Amer. Soc. Hort. Sci. 119(5):874, abstract
         ("vb-19", "shoots_per_m_low", "adelaide_hills", 10),
         ("vb-18", "shoots_per_m_low", "riesling_bc", 16),
+        ("vb-19", "shoots_per_m_high", "semi_sprawl", 30),
+        ("vb-18", "shoots_per_m_in_print", "riesling_bc", 36),
+        ("vb-16", "shoots_per_m_high", "smart_robinson", 15),  # Smart and Robinson, Sunlight into Wine, from memory
+        ("B04-shoots-per-metre", "shoots_per_m_high", "michigan", 15),
+        ("sl-04", "shoots_per_m_low", "dpird_cane", 5),  # DPIRD Western Australia, page 3: a shoot every 10 to 20 cm
+        ("sl-04", "shoots_per_m_high", "dpird_spur", 20),  # the same: two shoots every 10 to 20 cm
     ],
 )
 def test_every_author_s_limit_is_kept(rulebook, evidence, value, figure, number):
@@ -44,6 +50,36 @@ def test_every_author_s_limit_is_kept(rulebook, evidence, value, figure, number)
     found = next(one for one in rulebook.values[value].figures if one.id == figure)
     assert found.number == number and evidence in [cite.id for cite in found.cites]
     assert evidence in rulebook.evidence
+
+
+@pytest.mark.parametrize(
+    ("evidence", "who", "form", "place", "says"),
+    [
+        ("sl-03", "R. Smart", "upright", 0, "At most 15 shoots on a metre: 15 nodes."),
+        ("vb-17", "Michigan State University", "upright", 0, "At most 15 shoots on a metre: 15 nodes."),
+        ("vb-17", "Michigan State University", "divided", 2, "At most 15 shoots on a metre: 15 nodes."),  # printed for a metre of row
+        ("vb-19", "Adelaide Hills, upright", "upright", 0, "10 to 15 shoots on a metre: 10 to 15 nodes."),
+        ("vb-19", "Adelaide Hills, half sprawling", "upright", 2, "At most 30 shoots on a metre: 30 nodes."),
+        ("vb-19", "Adelaide Hills, half sprawling", "hanging", 0, "At most 30 shoots on a metre: 30 nodes."),
+        ("vb-18", "British Columbia, Riesling", "upright", 0, "16 to 26 shoots on a metre: 16 to 26 nodes."),
+    ],
+)
+def test_every_author_answers_for_the_vine_he_wrote_for(rulebook, evidence, who, form, place, says):
+    """On a metre of wall where each node gives one shoot, nodes are the printed shoots; figures for other vines stand apart."""
+    assert evidence in rulebook.evidence
+    inputs = {"curtains": 1, "cordon_arms": 2, "arm_length_m": 0.5, "shoots_per_m_low": 10, "shoots_per_m_high": 15, "budburst_pct": 100}
+    vine = {"shoots_per_burst_node": 1, "noncount_shoots_kept": 0, "canopy_form": form, "use": "wine", "grape_type": "vinifera"}
+    lines = compute(rulebook, "canopy_space", {**inputs, **vine})["compared"]
+    line = next(one for one in lines if one["who"]["text"] == who)
+    assert (line["says"]["text"], line["place"]) == (says, place)
+
+
+def test_divided_walls_take_their_shoots_on_each(rulebook):
+    """vb-20, Kliewer and Dokoozlian 2005: divided canopies need 5-8 cm2 of leaf a gram, single ones 8-12; the limit holds for each wall."""
+    leaf = rulebook.evidence["vb-20"].outputs["cm2_per_g"]
+    assert max(leaf["divided_2005"]) <= min(leaf["single_2005"])
+    one, two = (room(rulebook, 1.8 * walls, 10, 15, curtains=walls, cordon_arms=2 * walls, arm_length_m=0.9) for walls in (1, 2))
+    assert two["nodes_high_exact"] == pytest.approx(2 * one["nodes_high_exact"])
 
 
 def test_fifteen_shoots_a_metre_are_four_and_a_half_a_foot(rulebook):

@@ -65,8 +65,8 @@ def test_cells_stand_in_the_order_of_the_facts(good: Rulebook) -> None:
 
 
 def test_optional_inputs_say_so(good: Rulebook) -> None:
-    """An input is the id of a fact, or that with `optional`; what may be left out stands folded in the form."""
-    assert good.calculators["vine_density"].inputs[1:3] == (Input("vine_spacing_m"), Input("area_ha", True, folded=True))
+    """An input is the id of a fact, or that with `optional`."""
+    assert good.calculators["vine_density"].inputs[1:3] == (Input("vine_spacing_m"), Input("area_ha", True))
 
 
 def test_an_expected_outcome_alone_is_put_under_its_name(good: Rulebook) -> None:

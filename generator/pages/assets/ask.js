@@ -96,11 +96,14 @@ Guide.page.ask = (function () {
     const made = [];
     data.groups.forEach((group) => {
       const needed = group.questions.filter((question) => !question.optional && question.series).map((question) => question.series);
-      const isMore = (question) => question.optional && needed.indexOf(question.series) < 0;
-      const more = group.questions.filter(isMore);
+      const isMore = (question) => question.fold && needed.indexOf(question.series) < 0;
+      const folds = group.questions.filter(isMore).map((question) => question.fold).filter((fold, place, all) => all.indexOf(fold) === place);
       if (group.title) { made.push(el("h2", {}, [group.title])); }
       made.push.apply(made, fields(group.questions.filter((question) => !isMore(question))));
-      if (more.length) { made.push(el("details", { "class": "more" }, [el("summary", {}, ["If you know more"])].concat(fields(more)))); }
+      folds.forEach((fold) => {
+        const more = group.questions.filter((question) => isMore(question) && question.fold === fold);
+        made.push(el("details", { "class": "more" }, [el("summary", {}, [fold])].concat(fields(more))));
+      });
     });
     return made;
   }

@@ -4,10 +4,12 @@ Guide.page.calculator = function () {
   const page = Guide.page;
   const data = page.data;
   const show = page.show;
+  const el = page.el;
 
   const questions = [].concat.apply([], data.groups.map((group) => group.questions));
 
   function input(field, facts) {
+    if (field.id === "rows" && page.tally) { return page.tally.state.rows; }
     if (field.type === "list") {
       return questions.filter((one) => one.series === field.id).map((one) => Guide.facts.maybe(facts, one.id));
     }
@@ -23,13 +25,46 @@ Guide.page.calculator = function () {
     return number.ok ? Guide.wording.number_text(data.catalogue.units, number.number, output.unit, output.digits, "si") : "left open";
   }
 
-  function answer(result, rests, fragment) {
+  // Rules of several authors: a table for each topic; those made for other vines are folded away below it.
+  function table(lines) {
+    return el("table", { "class": "stack" }, [
+      el("thead", {}, [el("tr", {}, ["Whose rule", "This vine", "What to know"].map((head) => el("th", { scope: "col" }, [head])))]),
+      el("tbody", {}, lines.map((line) => el("tr", {}, [
+        el("th", { scope: "row" }, [show.word(line.who)]), el("td", {}, [show.word(line.says)]),
+        el("td", { "class": "means" }, [line.place === 1 ? "It depends on a question left open. " : "", line.note.id ? show.word(line.note) : ""])
+      ])))
+    ]);
+  }
+
+  function compared(lines) {
+    const topics = lines.map((line) => show.word(line.topic)).filter((topic, place, all) => all.indexOf(topic) === place);
+    return el("section", {}, [el("h2", {}, ["Author by author"])].concat([].concat.apply([], topics.map((topic) => {
+      const own = lines.filter((line) => show.word(line.topic) === topic);
+      const other = own.filter((line) => line.place === 2);
+      const here = own.filter((line) => line.place !== 2);
+      return [
+        el("h3", {}, [topic]),
+        here.length ? table(here) : el("p", {}, ["No rule that was read is made for this vine."]),
+        other.length ? el("details", {}, [el("summary", {}, ["Made for other vines: " + other.length]), table(other)]) : null
+      ];
+    }))));
+  }
+
+  // Where a page shows its result in its own way, the bare figures fold away.
+  function figures(list) {
+    return page.beside ? el("details", {}, [el("summary", {}, ["All figures in one list"]), list]) : list;
+  }
+
+  function answer(result, rests, fragment, inputs, again) {
     const outputs = data.outputs.map((output) => {
-      return page.el("div", {}, [page.el("dt", {}, [output.label]), page.el("dd", { id: "output-" + output.id }, [shown(output, result)])]);
+      return el("div", {}, [el("dt", {}, [output.label]), el("dd", { id: "output-" + output.id }, [shown(output, result)])]);
     });
     return [
-      page.el("dl", { "class": "outputs" }, outputs),
+      page.beside ? page.beside(result, fragment, inputs, again) : null,
+      figures(el("dl", { "class": "outputs" }, outputs)),
+      result.drawing ? page.drawing.figure(result.drawing, show.word) : null,
       page.ranked ? page.ranked(result) : null,
+      result.compared ? compared(result.compared) : null,
       show.part("What to know about it", result.notes.length ? [show.list("ul", result.notes.map(show.word))] : []),
       show.part("The working", [show.list("ol", result.working.map(show.word))]),
       show.part("What it rests on", [show.list("ul", rests.map(show.rest))]),
@@ -53,10 +88,14 @@ Guide.page.calculator = function () {
     const specs = data.catalogue.facts.filter((spec) => spec.kind !== "text");
     const used = specs.filter((spec) => Guide.facts.known(all.facts, spec.id));
     headline.textContent = show.word(result.headline);
-    page.fill(rest, answer(result, used.map((spec) => Guide.answer.rest(specs, all.facts, spec.id)), fragment));
+    // The same with other rows, for a page that compares.
+    const again = (rows) => Guide[data.name][data.name](Object.assign({}, inputs, { rows: rows }), data.values);
+    page.fill(rest, answer(result, used.map((spec) => Guide.answer.rest(specs, all.facts, spec.id)), fragment, inputs, again));
   }
 
   page.open((all, fragment, headline, rest) => {
-    page.reckon(headline, () => { reckon(all, fragment, headline, rest); });
+    page.again = function () { page.reckon(headline, () => { reckon(all, fragment, headline, rest); }); };
+    page.again();
   });
+  if (page.tally) { page.tallyBoard.open(); }
 };

@@ -70,6 +70,12 @@ Guide.add = (function () {
     });
     if (data.candidates) { data.candidates.forEach((one) => { one.numbers = counted(one.numbers); }); }
     if (data.tables) { data.tables = data.tables.map((one) => table(one, catalogue)); }
+    const before = Guide.page.data.catalogue;
     Object.assign(Guide.page.data, data);
+    // What comes with the sums is added to what the page had from the start.
+    if (before) {
+      ["forms", "words"].forEach((kind) => { before[kind].push.apply(before[kind], catalogue[kind]); });
+      Guide.page.data.catalogue = before;
+    }
   };
 })();

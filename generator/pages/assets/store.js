@@ -15,6 +15,9 @@ Guide.page.store = (function () {
   // A block's name as part of a key; a block without a name is `block`.
   function slug(name) { return name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-|-$/g, "") || "block"; }
 
+  // Under what begins all that is kept of the block used last.
+  function here(edition) { return PREFIX + edition + "/" + last(edition) + "/"; }
+
   function last(edition) { return window.localStorage.getItem(PREFIX + edition + "/last") || slug(""); }
 
   function keys(edition, block) {
@@ -77,5 +80,5 @@ Guide.page.store = (function () {
     } catch (error) { return false; }
   }
 
-  return { NAME: NAME, load: load, another: another, save: save, clear: clear, winter: winter };
+  return { NAME: NAME, here: here, load: load, another: another, save: save, clear: clear, winter: winter };
 })();

@@ -1,0 +1,116 @@
+"""The node number: what the crop asks for, held between what the vine carries, what the canopy has room for, and the law.
+
+See reconcile.py for the rule, node_views.py for the views, vine_classes.py for weak, normal and strong vines. A view that is not known is
+left out and said so; without the crop there is a range and no number. (Agronomy, section 1; evidence hg-08, bp-28, B04, ll-01 to ll-06.)
+"""
+
+from generator.calculators.counting import down, half_up
+from generator.calculators.drawing_views import Row, draw_views
+from generator.calculators.facts import Maybe
+from generator.calculators.node_records import NodeNumberInputs, NodeNumberResult, NodeNumberValues
+from generator.calculators.node_views import View, bearing_of, capacity_of, fruit_view, legal_of, space_view, tonnes
+from generator.calculators.node_words import Chosen, Load, Views, headline_of, notes_of, working_of
+from generator.calculators.reconcile import CAPACITY, FRUIT, LEGAL, ROOM_HIGH, Ceiling, hold, lowest
+from generator.calculators.say import Say
+from generator.calculators.units import PER_CENT
+from generator.calculators.vine_classes import Mix, VineClasses, vine_classes
+
+
+def node_number(inputs: NodeNumberInputs, values: NodeNumberValues) -> NodeNumberResult:
+    """The number with its range. Raises ValueError when no view can be taken or one is the wrong way round."""
+    views = Views(fruit_view(inputs, values), capacity_of(inputs, values), space_view(inputs), legal_of(inputs), bearing_of(inputs))
+    if not views.fruit.ok and not views.capacity.ok and not views.room.ok:
+        raise ValueError("take one view at least: the crop wanted with its counts, the weight of the prunings, or the vine spacing")
+    chosen = chosen_of(views)
+    mix = Mix(inputs.weak_vines_pct, inputs.strong_vines_pct, inputs.weak_vine_nodes_pct, inputs.strong_vine_nodes_pct)
+    classes = vine_classes(chosen.nodes, mix, most_of(views)) if chosen.ok else vine_classes(1.0, mix, Maybe(False, 0.0))
+    bounded = chosen.bounded
+    return NodeNumberResult(
+        Maybe(chosen.ok, chosen.nodes),
+        Maybe(chosen.ok, chosen.exact),
+        Maybe(bounded, chosen.low),
+        Maybe(bounded, chosen.high),
+        chosen.limit,
+        Maybe(views.fruit.ok, views.fruit.nodes),
+        Maybe(views.fruit.ok, views.fruit.low),
+        Maybe(views.fruit.ok, views.fruit.high),
+        Maybe(views.capacity.ok, views.capacity.low),
+        Maybe(views.capacity.ok, views.capacity.high),
+        Maybe(views.room.ok, views.room.low),
+        Maybe(views.room.ok, views.room.high),
+        Maybe(views.law.ok, views.law.high),
+        Maybe(chosen.ok, classes.weak_whole),
+        Maybe(chosen.ok, classes.normal_whole),
+        Maybe(chosen.ok, classes.strong_whole),
+        Maybe(chosen.ok, classes.mean_whole),
+        tonnes(views.bearing, chosen.nodes) if chosen.ok else Maybe(False, 0.0),
+        draw_views(rows_of(views), Maybe(chosen.ok, chosen.nodes)),
+        headline_of(chosen, classes, mix),
+        working_of(views, chosen) + class_lines(chosen, classes, mix),
+        notes_of(views, chosen, classes, inputs.target_yield_t_ha, Load(values.load_low_below, values.load_high_above)),
+    )
+
+
+def ceilings_of(views: Views, whole: bool) -> list[Ceiling]:
+    """The ceilings that are known, in whole nodes (nearest; of the law never more) or exact."""
+    found: list[Ceiling] = []
+    if views.capacity.ok:
+        found.append(Ceiling(CAPACITY, float(half_up(views.capacity.high)) if whole else views.capacity.high))
+    if views.room.ok:
+        found.append(Ceiling(ROOM_HIGH, float(half_up(views.room.high)) if whole else views.room.high))
+    if views.law.ok:
+        found.append(Ceiling(LEGAL, float(down(views.law.high)) if whole else views.law.high))
+    return found
+
+
+def chosen_of(views: Views) -> Chosen:
+    """The number held between the views that are known."""
+    whole = ceilings_of(views, True)
+    fruit = float(half_up(views.fruit.nodes))
+    if len(whole) == 0:
+        return Chosen(True, max(1.0, fruit), views.fruit.nodes, False, 0.0, 0.0, FRUIT)
+    low = float(half_up(views.room.low))
+    held = hold(fruit, low, whole, 1.0)
+    if not views.fruit.ok:
+        return Chosen(False, 0.0, 0.0, True, held.low, held.high, "")
+    exact = hold(views.fruit.nodes, views.room.low, ceilings_of(views, False), 0.0)
+    return Chosen(True, held.nodes, exact.nodes, True, held.low, held.high, held.limit)
+
+
+def most_of(views: Views) -> Maybe:
+    """The most nodes of any single vine: the room on its wire and the law. What it can carry differs from vine to vine."""
+    limits = [one for one in ceilings_of(views, True) if one.view != CAPACITY]
+    if len(limits) == 0:
+        return Maybe(False, 0.0)
+    return Maybe(True, max(1.0, lowest(limits).nodes))
+
+
+def class_lines(chosen: Chosen, classes: VineClasses, mix: Mix) -> list[Say]:
+    """How the numbers of the three kinds of vine were reckoned."""
+    if not chosen.ok:
+        return []
+    middle = PER_CENT - mix.weak_pct - mix.strong_pct
+    exact = [chosen.nodes, classes.weak, classes.normal, classes.strong]
+    whole = [mix.weak_pct, classes.weak_whole, middle, classes.normal_whole, mix.strong_pct, classes.strong_whole, classes.mean_whole]
+    return [Say("node_number.classes_exact", exact, []), Say("node_number.classes_mean", whole, [])]
+
+
+def rows_of(views: Views) -> list[Row]:
+    """The views as rows of the drawing."""
+    rows: list[Row] = []
+    if views.fruit.ok:
+        rows.append(row_of("node_number.row_fruit", "node_number.told_fruit", views.fruit))
+    if views.capacity.ok:
+        rows.append(row_of("node_number.row_capacity", "node_number.told_capacity", views.capacity))
+    if views.room.ok:
+        rows.append(row_of("node_number.row_room", "node_number.told_room", views.room))
+    if views.law.ok:
+        most = [float(down(views.law.high))]
+        rows.append(Row(0.0, views.law.high, Say("node_number.row_law", most, []), Say("node_number.told_law", most, [])))
+    return rows
+
+
+def row_of(says: str, told: str, view: View) -> Row:
+    """A view as a row, with its ends."""
+    ends = [view.low, view.high]
+    return Row(view.low, view.high, Say(says, ends, []), Say(told, ends, []))

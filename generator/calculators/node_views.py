@@ -1,0 +1,198 @@
+"""The three views of the node number and the law, each with its range, as far as they can be taken.
+
+A view that somebody worked out elsewhere is entered and stands as it is; else it is reckoned here: the crop by the short form
+of the chain (nodes_for_yield), the vine by its prunings (capacity), the room by the canopy (canopy_space). A limit of the
+law is per vine, per hectare, or both: then the lower one holds. (Agronomy, section 1; evidence ll-01 to ll-06.)
+"""
+
+from dataclasses import dataclass
+
+from generator.calculators.canopy_space import Room, Space, room_of
+from generator.calculators.capacity import CapacityRules, Grape, capacity_view
+from generator.calculators.facts import Maybe
+from generator.calculators.node_records import NodeNumberInputs, NodeNumberValues
+from generator.calculators.nodes_for_yield import nodes_for_crop
+from generator.calculators.say import Say
+from generator.calculators.units import KG_PER_T, M2_PER_HA, share
+from generator.calculators.yield_chain import Chain, Counts, chain
+from generator.calculators.yield_spread import Limits
+
+
+@dataclass(frozen=True)
+class View:
+    """One view: there or not, its low end, its number (for the crop; else the high end) and its high end, in exact nodes, and the lines
+    that say how it was reckoned."""
+
+    ok: bool
+    low: float
+    nodes: float
+    high: float
+    lines: list[Say]
+
+
+@dataclass(frozen=True)
+class Bearing:
+    """Where the crop was reckoned here: bearing vines per hectare, what a node gives, and the nodes at which it was counted."""
+
+    ok: bool
+    vines_per_ha: float
+    links: Chain
+    nodes_left: Maybe
+
+
+def no_view() -> View:
+    """A view that cannot be taken."""
+    return View(False, 0.0, 0.0, 0.0, [])
+
+
+def entered(low: Maybe, nodes: Maybe, high: Maybe) -> View:
+    """A view worked out elsewhere: an end that is left out is the number. Raises ValueError when the ends are the wrong way round."""
+    view = View(True, nodes.number, nodes.number, nodes.number, [])
+    if low.ok:
+        view = View(True, low.number, view.nodes, view.high, [])
+    if high.ok:
+        view = View(True, view.low, view.nodes, high.number, [])
+    if view.low > view.nodes or view.nodes > view.high:
+        raise ValueError("the low end of a view must not be over its high end, and its number lies between")
+    return view
+
+
+def vines_per_ha(inputs: NodeNumberInputs) -> Maybe:
+    """Planting places on a hectare, by the spacing; left out where that is not known."""
+    if not inputs.row_spacing_m.ok or not inputs.vine_spacing_m.ok:
+        return Maybe(False, 0.0)
+    if inputs.row_spacing_m.number <= 0.0 or inputs.vine_spacing_m.number <= 0.0:
+        raise ValueError("both spacings must be above zero")
+    return Maybe(True, M2_PER_HA / (inputs.row_spacing_m.number * inputs.vine_spacing_m.number))
+
+
+def bearing_vines(inputs: NodeNumberInputs) -> Maybe:
+    """Bearing vines on a hectare: as given, or by the spacing less the missing ones."""
+    places = vines_per_ha(inputs)
+    if inputs.bearing_vines_per_ha.ok or not places.ok:
+        return inputs.bearing_vines_per_ha
+    return Maybe(True, places.number * (1.0 - share(inputs.missing_vines_pct)))
+
+
+def counts_of(inputs: NodeNumberInputs, vines: float) -> Counts:
+    """The counts of the short form."""
+    nothing = Maybe(False, 0.0)
+    return Counts(
+        vines,
+        inputs.budburst_pct,
+        inputs.shoots_per_burst_node,
+        inputs.bunches_per_shoot.number,
+        inputs.bunch_weight_g.number,
+        inputs.noncount_shoots_kept,
+        inputs.bunches_per_noncount_shoot,
+        inputs.noncount_bunch_weight_g,
+        inputs.nodes_left,
+        nothing,
+        nothing,
+        nothing,
+        nothing,
+    )
+
+
+def bearing_of(inputs: NodeNumberInputs) -> Bearing:
+    """What a node gives; not ok where a count is not known."""
+    vines = bearing_vines(inputs)
+    if not vines.ok or not inputs.bunches_per_shoot.ok or not inputs.bunch_weight_g.ok:
+        return Bearing(False, 0.0, Chain(0.0, 0.0, 0.0, 0.0, 0.0), inputs.nodes_left)
+    return Bearing(True, vines.number, chain(counts_of(inputs, vines.number)), inputs.nodes_left)
+
+
+def tonnes(bearing: Bearing, nodes: float) -> Maybe:
+    """What so many nodes give in t/ha; left out where that cannot be reckoned."""
+    if not bearing.ok:
+        return Maybe(False, 0.0)
+    return Maybe(True, (nodes * bearing.links.kg_per_node + bearing.links.other_kg) * bearing.vines_per_ha / KG_PER_T)
+
+
+def fruit_view(inputs: NodeNumberInputs, values: NodeNumberValues) -> View:
+    """The nodes that the crop asks for, with the swing of the seasons. Raises ValueError when a node would give nothing."""
+    if inputs.fruit_nodes.ok:
+        return entered(inputs.fruit_nodes_low, inputs.fruit_nodes, inputs.fruit_nodes_high)
+    vines = bearing_vines(inputs)
+    if not inputs.target_yield_t_ha.ok or not bearing_of(inputs).ok:
+        return no_view()
+    limits = Limits(values.interval_level_pct, values.interval_z, values.season_spread_pct, values.extrapolation_limit_pct)
+    found = nodes_for_crop(inputs.target_yield_t_ha.number, counts_of(inputs, vines.number), limits)
+    return View(True, found.low, found.nodes_exact, found.high, found.working)
+
+
+def capacity_of(inputs: NodeNumberInputs, values: NodeNumberValues) -> View:
+    """The nodes that the vine carries, by its prunings and the rules followed for its grape."""
+    if inputs.capacity_nodes_high.ok:
+        return entered(inputs.capacity_nodes_low, inputs.capacity_nodes_high, inputs.capacity_nodes_high)
+    if not inputs.pruning_weight_kg.ok:
+        return no_view()
+    rules = CapacityRules(
+        values.balanced_first_nodes,
+        values.balanced_further_nodes,
+        values.balanced_unit_kg,
+        values.balanced_vine_least_kg,
+        values.balanced_vine_most_kg,
+        values.nodes_per_kg,
+    )
+    grape = Grape(inputs.grape_type, inputs.use, inputs.canopy_form, inputs.climate)
+    found = capacity_view(inputs.pruning_weight_kg.number, grape, rules)
+    lines = [
+        Say("node_number.by_prunings", [inputs.pruning_weight_kg.number, found.low], [found.low_who]),
+        Say("node_number.by_prunings", [inputs.pruning_weight_kg.number, found.high], [found.high_who]),
+    ]
+    return View(True, found.low, found.high, found.high, lines if found.low_who != found.high_who else lines[1:])
+
+
+def space_view(inputs: NodeNumberInputs) -> View:
+    """The nodes that the canopy has room for: on the arms there are, or on canes or arms that fill the spacing."""
+    if inputs.space_nodes_high.ok:
+        return entered(inputs.space_nodes_low, inputs.space_nodes_high, inputs.space_nodes_high)
+    if not inputs.vine_spacing_m.ok:
+        return no_view()
+    found = canopy_of(inputs)
+    return View(True, found.nodes_low_exact, found.nodes_high_exact, found.nodes_high_exact, found.working)
+
+
+def canopy_of(inputs: NodeNumberInputs) -> Room:
+    """The room in the canopy of one vine. Raises ValueError when the gap takes the whole spacing."""
+    spacing = inputs.vine_spacing_m.number
+    if inputs.tip_gap_m >= spacing:
+        raise ValueError("the gap between the tips must be smaller than the vine spacing")
+    arms = 2 * inputs.curtains
+    arm_m = (spacing - inputs.tip_gap_m) / 2.0
+    if inputs.cordon_arms.ok and inputs.arm_length_m.ok:
+        arms = int(inputs.cordon_arms.number)
+        arm_m = inputs.arm_length_m.number
+    return room_of(
+        Space(
+            inputs.curtains,
+            arm_m,
+            arms,
+            Maybe(True, spacing),
+            Maybe(True, inputs.tip_gap_m),
+            inputs.shoots_per_m_low,
+            inputs.shoots_per_m_high,
+            inputs.budburst_pct,
+            inputs.shoots_per_burst_node,
+            inputs.noncount_shoots_kept,
+        )
+    )
+
+
+def legal_of(inputs: NodeNumberInputs) -> View:
+    """The most nodes of a vine by law, where a limit was entered. Raises ValueError when one per hectare stands without the spacing."""
+    per_vine = inputs.legal_nodes_per_vine_most
+    per_ha = inputs.legal_nodes_per_ha_most
+    if not per_ha.ok:
+        most = per_vine.number
+        return View(per_vine.ok, most, most, most, [Say("node_number.law_vine", [most], [])] if per_vine.ok else [])
+    places = vines_per_ha(inputs)
+    if not places.ok:
+        raise ValueError("a legal limit per hectare needs the row spacing and the vine spacing")
+    most = per_ha.number / places.number
+    lines = [Say("node_number.law_ha", [per_ha.number, places.number, most], [])]
+    if per_vine.ok:
+        lines.append(Say("node_number.law_vine", [per_vine.number], []))
+        most = min(most, per_vine.number)
+    return View(True, most, most, most, lines)

@@ -1,0 +1,157 @@
+"""What the node number says: the answer, the working view by view, which view limits, and what a conflict means."""
+
+from dataclasses import dataclass
+
+from generator.calculators.facts import Maybe
+from generator.calculators.node_views import Bearing, View, tonnes
+from generator.calculators.reconcile import CAPACITY, FRUIT, LEGAL, ROOM_LOW
+from generator.calculators.say import Say
+from generator.calculators.vine_classes import Mix, VineClasses
+
+
+@dataclass(frozen=True)
+class Views:
+    """The views in exact nodes, and what a node bears."""
+
+    fruit: View
+    capacity: View
+    room: View
+    law: View
+    bearing: Bearing
+
+
+@dataclass(frozen=True)
+class Chosen:
+    """The number: ok where the crop's view is known; whole and exact; bounded where some ceiling is known: lo and hi in whole nodes; the
+    view that limits."""
+
+    ok: bool
+    nodes: float
+    exact: float
+    bounded: bool
+    low: float
+    high: float
+    limit: str
+
+
+@dataclass(frozen=True)
+class Load:
+    """Where a load per vine is called low (below) and high (above)."""
+
+    low_below: float
+    high_above: float
+
+
+def headline_of(chosen: Chosen, classes: VineClasses, mix: Mix) -> Say:
+    """The answer in one line."""
+    if not chosen.ok:
+        return Say("node_number.no_crop", [chosen.low, chosen.high], [])
+    if mix.weak_pct + mix.strong_pct <= 0.0:
+        return Say("node_number.headline_alike", [chosen.nodes], [])
+    return Say("node_number.headline", [chosen.nodes, classes.weak_whole, classes.normal_whole, classes.strong_whole], [])
+
+
+def working_of(views: Views, chosen: Chosen) -> list[Say]:
+    """View by view, then the rule."""
+    lines: list[Say] = []
+    if views.fruit.ok:
+        lines = lines + [Say("node_number.view_fruit", [views.fruit.nodes, views.fruit.low, views.fruit.high], [])] + views.fruit.lines
+    if views.capacity.ok:
+        lines = lines + [Say("node_number.view_capacity", [views.capacity.low, views.capacity.high], [])] + views.capacity.lines
+    if views.room.ok:
+        lines = lines + [Say("node_number.view_room", [views.room.low, views.room.high], [])] + views.room.lines
+    lines = lines + views.law.lines
+    if not chosen.bounded:
+        return lines
+    lines.append(Say("node_number.limits", [chosen.low, chosen.high], []))
+    if chosen.ok:
+        lines.append(Say("node_number.held", [views.fruit.nodes, chosen.low, chosen.high, chosen.nodes], []))
+    return lines
+
+
+def notes_of(views: Views, chosen: Chosen, classes: VineClasses, target: Maybe, load: Load) -> list[Say]:
+    """What limits and what to do about it, conflicts between vine and wire, what was not taken, and what to mind."""
+    notes: list[Say] = []
+    if chosen.ok and chosen.bounded:
+        notes = verdict(views, chosen)
+    notes = notes + honest_crop(views, chosen, target) + vine_and_wire(views) + missing_views(views)
+    if chosen.ok:
+        notes = notes + [load_note(chosen.nodes, load)] + raising(views, chosen)
+        if classes.together:
+            notes.append(Say("node_number.together", [], []))
+    if views.law.ok:
+        notes.append(Say("node_number.not_advice", [], []))
+    return notes
+
+
+def verdict(views: Views, chosen: Chosen) -> list[Say]:
+    """Which view limits."""
+    numbers = [views.fruit.nodes, chosen.low, chosen.high]
+    if chosen.limit == FRUIT:
+        return [Say("node_number.agree", numbers, [])]
+    if chosen.limit == ROOM_LOW:
+        return [Say("node_number.keep_and_thin", [views.fruit.nodes, chosen.nodes], [])] + thinning(views, chosen)
+    if chosen.limit == CAPACITY:
+        return [Say("node_number.over_capacity", [views.fruit.nodes, chosen.high], [])]
+    if chosen.limit == LEGAL:
+        return [Say("node_number.over_law", [views.fruit.nodes, chosen.high], [])]
+    return [Say("node_number.over_room", [views.fruit.nodes, chosen.high], [])]
+
+
+def thinning(views: Views, chosen: Chosen) -> list[Say]:
+    """How many bunches the nodes that stay carry over the wish."""
+    over = (chosen.nodes - views.fruit.nodes) * views.bearing.links.bunches_per_node
+    if not views.bearing.ok or over < 1.0:
+        return []
+    return [Say("node_number.thin", [over], [])]
+
+
+def honest_crop(views: Views, chosen: Chosen, target: Maybe) -> list[Say]:
+    """What crop is honest where the number is under what the wish asks for."""
+    crop = tonnes(views.bearing, chosen.nodes)
+    if not chosen.ok or not crop.ok or not chosen.bounded or chosen.limit == ROOM_LOW or chosen.limit == FRUIT:
+        return []
+    if not target.ok:
+        return [Say("node_number.honest_crop_alone", [crop.number, chosen.nodes], [])]
+    return [Say("node_number.honest_crop", [crop.number, chosen.nodes, target.number], [])]
+
+
+def vine_and_wire(views: Views) -> list[Say]:
+    """Where the vine could carry more than the wire holds, or cannot fill it."""
+    if not views.capacity.ok or not views.room.ok:
+        return []
+    if views.capacity.low > views.room.high:
+        return [Say("node_number.more_than_wire", [views.capacity.low, views.room.high], [])]
+    if views.capacity.high < views.room.low:
+        return [Say("node_number.less_than_wire", [views.capacity.high, views.room.low], [])]
+    return []
+
+
+def missing_views(views: Views) -> list[Say]:
+    """The views that were not taken, and what they need."""
+    notes: list[Say] = []
+    if not views.fruit.ok:
+        notes.append(Say("node_number.lacks_fruit", [], []))
+    if not views.capacity.ok:
+        notes.append(Say("node_number.lacks_capacity", [], []))
+    if not views.room.ok:
+        notes.append(Say("node_number.lacks_room", [], []))
+    return notes
+
+
+def load_note(nodes: float, load: Load) -> Say:
+    """What so many nodes on a vine are called."""
+    limits = [nodes, load.low_below, load.high_above]
+    if nodes < load.low_below:
+        return Say("node_number.load_low", limits, [])
+    if nodes > load.high_above:
+        return Say("node_number.load_high", limits, [])
+    return Say("node_number.load_medium", limits, [])
+
+
+def raising(views: Views, chosen: Chosen) -> list[Say]:
+    """More nodes than last season: never to mend a poor crop."""
+    before = views.bearing.nodes_left
+    if before.ok and chosen.nodes > before.number:
+        return [Say("node_number.never_raise", [chosen.nodes, before.number], [])]
+    return []

@@ -1,0 +1,259 @@
+"""The statistics of a tally against numpy and scipy to 1e-9, and what must hold of the chain and of the facts that go on."""
+
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from scipy import stats
+
+from generator.calculators.bearer_reach import bearer_reach
+from generator.calculators.bud_fruitfulness import as_reach, bud_fruitfulness
+from tests.calculators.cases import some
+from tests.calculators.tallies import BLOCK, LIMITS, at, bud, canes, found, held
+from tests.calculators.test_bearer_reach import VALUES
+
+TALLIES = [(count, nodes, seed) for seed, (count, nodes) in enumerate([(2, 3), (3, 8), (8, 4), (20, 10), (50, 15), (120, 2)])]
+LEVELS = [50.0, 90.0, 95.0, 99.9]
+near = pytest.approx
+
+
+def close(x):
+    """Equal to 1e-9."""
+    return pytest.approx(x, rel=1e-9, abs=1e-9)
+
+
+@pytest.mark.parametrize("level", LEVELS)
+@pytest.mark.parametrize(("count", "nodes", "seed"), TALLIES)
+def test_a_node_is_its_buds(count, nodes, seed, level):
+    """Mean, standard error and Student's interval of the live primaries at each node; mean of all buds read; share fruitful and share with a
+    dead primary with Wilson's interval."""
+    rows = canes(count, nodes, seed)
+    for one in found(rows, confidence_pct=level).rows:
+        here = [row for row in rows if row.node == one.node]
+        x = np.array(at(rows, one.node, one.node))
+        dead = sum(row.dead_primary for row in here)
+        read = len(x) + dead + sum(row.dead_node for row in here)
+        assert (one.buds, one.live) == (read, len(x))
+        assert one.mean_live.ok == (len(x) > 0)
+        if read:
+            fruitful = stats.binomtest(int((x > 0).sum()), read).proportion_ci(level / 100, "wilson")
+            in_dead = stats.binomtest(dead, read).proportion_ci(level / 100, "wilson")
+            assert one.mean.number == close(x.sum() / read)
+            assert one.fruitful_pct.number == close(100 * (x > 0).sum() / read)
+            assert [one.fruitful_low_pct.number, one.fruitful_high_pct.number] == close([100 * fruitful.low, 100 * fruitful.high])
+            assert [one.dead_primary_low_pct.number, one.dead_primary_high_pct.number] == close([100 * in_dead.low, 100 * in_dead.high])
+        if len(x) > 1:
+            se = x.std(ddof=1) / np.sqrt(len(x))
+            half = stats.t.ppf(0.5 + level / 200, len(x) - 1) * se
+            assert [one.mean_live.number, one.se.number] == close([x.mean(), se])
+            assert [one.low.number, one.high.number] == close([max(0.0, x.mean() - half), x.mean() + half])
+        else:
+            assert not one.se.ok
+
+
+@pytest.mark.parametrize("level", LEVELS)
+@pytest.mark.parametrize(("count", "nodes", "seed"), TALLIES[1:5])
+def test_basal_against_distal_is_a_paired_t(count, nodes, seed, level):
+    """Within each cane that has both: scipy's paired t gives the same difference and the same interval."""
+    rows = canes(count, nodes, seed)
+    own = [[row for row in rows if row.cane == cane] for cane in range(1, count + 1)]
+    both = [(at(cane, 1, 2), at(cane, 3, 8)) for cane in own if at(cane, 1, 2) and at(cane, 3, 8)]
+    basal, distal = [np.mean(b) for b, _ in both], [np.mean(d) for _, d in both]
+    test = stats.ttest_rel(distal, basal)
+    ends = test.confidence_interval(level / 100)
+    result = found(rows, confidence_pct=level)
+    assert result.paired.canes == len(both) == test.df + 1
+    assert [result.difference.number, result.difference_low.number, result.difference_high.number] == close(
+        [np.mean(distal) - np.mean(basal), ends.low, ends.high]
+    )
+
+
+def left_out(rows, statistic):
+    """The jackknife by hand: the statistic of all rows, and its standard error from leaving each cane out."""
+    numbers = sorted({row.cane for row in rows if held(row) or row.dead_primary or row.dead_node})
+    rest = np.array([statistic([row for row in rows if row.cane != cane]) for cane in numbers])
+    n = len(numbers)
+    return statistic(rows), np.sqrt((n - 1) / n * ((rest - rest.mean()) ** 2).sum()), n
+
+
+@pytest.mark.parametrize(("count", "nodes", "seed"), TALLIES[1:5])
+def test_over_several_nodes_each_cane_is_left_out(count, nodes, seed):
+    """All nodes, basal and distal: scipy's t about the pooled mean with the standard error of the jackknife."""
+    rows = canes(count, nodes, seed, dead=0.05)
+    for one in found(rows).groups:
+        mean, se, n = left_out(rows, lambda some_rows: np.mean(at(some_rows, one.node, one.last_node)))
+        assert [one.mean_live.number, one.se.number] == close([mean, se])
+        assert one.high.number == close(mean + stats.t.ppf(0.95, n - 1) * se)
+
+
+def test_with_one_bud_a_cane_the_jackknife_is_the_plain_standard_error():
+    """Nobody can tell the two apart where each cane gives one bud."""
+    rows = [bud(cane, 1, **{f"buds_{cane % 4}": 1}) for cane in range(1, 12)]
+    result = found(rows)
+    assert result.groups[1].se.number == close(result.rows[0].se.number)
+
+
+@pytest.mark.parametrize(("count", "nodes", "seed"), [(20, 10, 3), (30, 7, 4), (12, 4, 5)])
+def test_bearers_are_the_chain_reckoned_again_without_each_cane(count, nodes, seed):
+    """Bunches a node and reach of the two-node spur, and the difference to the best cane, against the calculator itself on fewer canes."""
+    rows = canes(count, nodes, seed, dead=0.05)
+    result = found(rows)
+    quantile = stats.t.ppf(0.95, count - 1)
+    for place in range(len(result.bearers)):
+        one = result.bearers[place]
+        value, se, n = left_out(rows, lambda some_rows: found(some_rows).bearers[place].per_node)
+        reach, reach_se, _ = left_out(rows, lambda some_rows: found(some_rows).bearers[place].reach.number)
+        assert n == count
+        assert [one.per_node, one.per_node_high.number] == close([value, value + quantile * se])
+        assert [one.reach.number, one.reach_high.number] == close([reach, reach + quantile * reach_se])
+        assert one.reach_low.number == close(max(0.0, reach - quantile * reach_se))
+
+
+def reach_with(facts, **changes):
+    """bearer_reach on the facts that the tally gave."""
+    known = {one.fact: one.number for one in facts}
+    by_node = [some(known[name]) if (name := f"primordia_node_{node}") in known else some(0) for node in range(1, 16)]
+    last = max(node for node in range(1, 16) if f"primordia_node_{node}" in known)
+    taken = replace(
+        as_reach(replace(BLOCK, **changes)),
+        primordia_node=by_node[:last],
+        dead_node_pct=known["dead_node_pct"],
+        **{name: some(known[name]) for name in ("dead_primary_pct", "dead_primary_inner_pct", "dead_primary_outer_pct", "canes_dissected") if name in known},
+    )
+    return bearer_reach(taken, VALUES)
+
+
+@pytest.mark.parametrize(("count", "nodes", "seed"), TALLIES[3:])
+def test_the_facts_give_the_plan_the_same_bearers(count, nodes, seed):
+    """What goes on is what was reckoned with here, to the last digit."""
+    result = found(canes(count, nodes, seed, dead=0.2))
+    there = reach_with(result.facts)
+    assert there.spur_bunches_per_node == result.spur_bunches_per_node.number
+    assert (there.spur_reach, there.cane_nodes, there.cane_reach) == (result.spur_reach, result.cane_nodes, result.cane_reach)
+
+
+@pytest.mark.parametrize("share", [0.0, 0.3, 1.0])
+@pytest.mark.parametrize("seed", range(6))
+def test_a_death_is_counted_once(seed, share):
+    """With every bud bursting and no doubles, bunches of the spurs' nodes are the primordia seen alive plus what the secondaries bring, over
+    all buds read. Where primordia were per bud read as well as times P, the dead would be taken off twice."""
+    rows = canes(40, 2, seed, dead=0.3)
+    result = found(rows, secondary_share=share, shoots_per_burst_node=1.0, dissection_to_spring=1.0, spur_budburst_pct=100.0)
+    one, two = (np.mean(at(rows, node, node)) for node in (1, 2))
+    read = sum(len(held(row)) + row.dead_primary + row.dead_node for row in rows)
+    alive, secondary = sum(len(held(row)) for row in rows) / read, sum(row.dead_primary for row in rows) / read
+    assert result.bearers[1].bunches == close((alive + share * secondary) * (one + two))
+
+
+def test_dead_buds_leave_the_mean_of_the_living_alone():
+    """Ten more dead primaries change what is dead and the mean of all buds, not that of a living primary."""
+    rows = canes(10, 4, 1, dead=0.0)
+    more = found(rows + [bud(cane, 1, dead_primary=1) for cane in range(11, 21)])
+    assert more.mean_live == found(rows).mean_live
+    assert more.mean.number < found(rows).mean.number
+    assert more.dead_primary_pct.number > 0.0
+
+
+def ids(result):
+    """The ids of the notes."""
+    return [note.id.split(".")[1] for note in result.notes]
+
+
+def test_a_frost_after_the_count_voids_the_dead_and_not_the_fruit():
+    """Primordia go on; what is dead, and every bearer, waits for a new count."""
+    result = found(canes(10, 4, 1), tally_date=some(20000), last_freeze_date=some(20010))
+    named = [one.fact for one in result.facts]
+    assert "primordia_node_1" in named and not [name for name in named if name.startswith("dead")]
+    assert (result.bearers, result.spur_reach.ok) == ([], False)
+    assert "void" in ids(result)
+
+
+def test_without_cane_numbers_nothing_is_said_of_canes():
+    """One bud without the number of its cane is enough: no pair, no range of bearers, no count of canes; means by node stay."""
+    rows = canes(10, 4, 1)
+    result = found([*rows, bud(0, 1, buds_1=1)])
+    assert not result.canes.ok and not result.difference.ok and not result.spur_reach_low.ok
+    assert "canes_dissected" not in [one.fact for one in result.facts]
+    assert result.rows[0].se.ok and result.spur_reach.ok
+    assert {"no_pairs", "no_canes"} <= set(ids(result))
+
+
+def test_a_node_that_one_cane_alone_has_gives_bearers_no_range():
+    """Node 3 of one cane: bearers that reach it are reckoned and have no range, the shorter ones have."""
+    rows = [row for row in canes(12, 3, 2, dead=0.0) if row.node < 3 or row.cane == 1]
+    spurs = found(rows).bearers
+    assert [one.per_node_low.ok for one in spurs] == [True, True, False]
+
+
+def test_a_dead_node_ends_the_bearers():
+    """No living primary at node 3: spurs of one and two nodes are left, and node 4 is in the rows all the same."""
+    rows = [replace(row, buds_0=0, buds_1=0, buds_2=0, buds_3=0, dead_primary=1, dead_node=0, unreadable=0) if row.node == 3 else row for row in canes(20, 6, 3)]
+    result = found(rows)
+    assert [one.nodes for one in result.bearers] == [1, 2]
+    assert [row.node for row in result.rows] == [1, 2, 3, 4, 5, 6]
+    assert not result.rows[2].mean_live.ok
+
+
+def test_the_base_bud_is_shown_and_enters_nothing():
+    """Node 0 has a row of its own; the figures of the whole tally and the facts begin at node 1."""
+    rows = canes(10, 3, 4)
+    with_base = found([*rows, *(bud(cane, 0, dead_node=1) for cane in range(1, 11))])
+    assert with_base.rows[0].node == 0
+    assert (with_base.buds, with_base.facts, with_base.bearers) == (found(rows).buds, found(rows).facts, found(rows).bearers)
+
+
+def paired_canes(distals):
+    """Canes with one primordium at node 1 and so many at node 3."""
+    return [row for cane, x in enumerate(distals, 1) for row in (bud(cane, 1, buds_1=1), bud(cane, 2, buds_1=1), bud(cane, 3, **{f"buds_{x}": 1}))]
+
+
+@pytest.mark.parametrize(
+    ("distals", "note"),
+    [
+        ([2] * 9 + [1], "pairs_more"),
+        ([0] * 9 + [1], "pairs_less"),
+        ([2] * 3 + [1] * 2 + [0], "pairs_unsettled"),
+        ([2] * 5 + [0] * 5, "pairs_too_close"),
+    ],
+)
+def test_the_words_say_what_the_interval_says(distals, note):
+    """More or less where the interval leaves 0 out; else not yet; where the two are equal, never."""
+    assert note in ids(found(paired_canes(distals)))
+
+
+def test_the_canes_still_to_cut_would_settle_it():
+    """With that many canes more of the same kind the interval, by its own width, no longer holds 0; with four fewer it still does."""
+    result = found(paired_canes([2] * 3 + [1] * 2 + [0]))
+    said = next(note for note in result.notes if note.id.endswith("pairs_unsettled"))
+    n, more = 6, said.numbers[-1]
+    half = result.difference_high.number - result.difference.number
+    assert half * np.sqrt(n / (n + more)) <= result.difference.number < half * np.sqrt(n / (n + more - 1))
+
+
+@pytest.mark.parametrize(("rows", "said"), [([bud(1, 1, buds_1=1), bud(2, 1, buds_1=1)], True), ([bud(1, 1, buds_1=1), bud(2, 1, buds_2=1)], False)])
+def test_a_range_without_width_is_not_taken_for_certainty(rows, said):
+    """Two buds that hold the same number say nothing of the third."""
+    assert ("alike" in ids(found(rows))) is said
+
+
+def test_secondaries_beside_dead_primaries_or_at_every_bud():
+    """Five with one beginning beside ten dead primaries are 0.5 each; counted at every bud, the same five over thirty buds are 1/6."""
+    dead_only = [bud(0, 1, buds_2=20, dead_primary=10, secondary_1=5)]
+    everywhere = [bud(0, 1, buds_2=20, secondary_1=4), bud(0, 1, dead_primary=10, secondary_1=1)]
+    assert found(dead_only).secondary_counted_share.number == near(0.5 / 2)
+    assert found(everywhere).secondary_counted_share.number == near(5 / 30 / 2)
+
+
+@pytest.mark.parametrize(
+    ("rows", "said"),
+    [
+        ([], "no bud of node 1"),
+        ([bud(1, 0, buds_1=1)], "no bud of node 1"),
+        ([bud(1, 1, unreadable=3)], "no bud of node 1"),
+        ([bud(1, 1, dead_node=1, secondary_1=1)], "more secondaries"),
+    ],
+)
+def test_a_tally_that_cannot_be_is_refused(rows, said):
+    """With a sentence."""
+    with pytest.raises(ValueError, match=said):
+        bud_fruitfulness(replace(BLOCK, rows=rows), LIMITS)
