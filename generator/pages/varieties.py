@@ -1,5 +1,6 @@
 """The pages of the varieties: one for each, with its lists, its fruit by node and what follows for pruning, and the list of all."""
 
+import re
 from dataclasses import dataclass
 from itertools import groupby
 from unicodedata import normalize
@@ -106,7 +107,7 @@ def variety_page(rulebook: Rulebook, variety: Variety, table: Decision | None, f
         names=[(one.name, rests(rulebook, one.cites)) for one in variety.synonyms],
         verdict=said.get(verdict(variety)),
         told=[Told(SAYS[one.says], one.standing, rests(rulebook, one.cites)) for one in variety.lists],
-        found=[found(rulebook, one) for one in variety.fruitfulness],
+        found=[found(rulebook, one) for one in outward(variety)],
         noted=rests(rulebook, variety.cites),
         follows=follows,
         dissection=rulebook.stages.get("find_fruit"),
@@ -119,6 +120,12 @@ def found(rulebook: Rulebook, one: Finding) -> Found:
     """A finding in the words of the page."""
     nodes = wording.capital(nodes_words(one.nodes))
     return Found(nodes, MEASURES[one.measure], one.says, one.place, one.standing, rests(rulebook, one.cites))
+
+
+def outward(variety: Variety) -> list[Finding]:
+    """What was found of a variety, from the whole bearer and its base outward."""
+    named = [name for name in PLACES if name != "tip"]
+    return sorted(variety.fruitfulness, key=lambda one: (one.nodes == "tip", one.nodes not in named, [int(node) for node in re.findall(r"\d+", one.nodes)]))
 
 
 def nodes_words(nodes: str) -> str:
@@ -158,7 +165,7 @@ def group(rulebook: Rulebook, use: str, labels: dict[str, str]) -> Group:
         anchor = "" if letters and letters[-1][0] == letter else f"{use}-{letter.lower()}"
         if anchor:
             letters.append((letter, anchor))
-        where = dict.fromkeys(nodes_words(finding.nodes) for finding in one.fruitfulness)
+        where = dict.fromkeys(nodes_words(finding.nodes) for finding in outward(one))
         says = labels.get(verdict(one), "")
         lines.append(Line(one.id, one.name, ", ".join(one.other_names), says, ", ".join(where), anchor))
     return Group(use, USES[use], lines, letters)
