@@ -122,6 +122,7 @@ def mark(nodes: float, rows: int, end: int) -> list[Shape]:
     if x > ACROSS - ACROSS // TICKS:
         anchor = END
         at = ACROSS - EDGE
-    middles = [middle_of(top_of(k)) for k in range(rows)] + [top_of(rows)]
-    strokes = [line("chosen", [Point(x, y - 2 * TICK), Point(x, y + 2 * TICK)]) for y in middles]
+    middles = [middle_of(top_of(k)) for k in range(rows)]
+    strokes = [line("chosen", [Point(x, y - 2 * DOT), Point(x, y + 2 * DOT)]) for y in middles]
+    strokes.append(line("chosen", [Point(x, top_of(rows) - 2 * DOT), Point(x, top_of(rows))]))
     return strokes + [text(anchor, Point(at, LETTERS), Say("node_number.mark", [nodes], []))]
