@@ -27,6 +27,7 @@ CARRIED = ["buds_cut", *PRIMORDIA, "canes_dissected", "dead_node_pct", *DEAD, *R
 USES = [
     ("decision", "pruning_system", "Use in spur or cane"),
     ("plan", "", "Use in the plan"),
+    ("calculator", "nodes_for_yield", "Use in nodes for the crop"),
     ("calculator", "layout_options", "Use in layout options"),
     ("calculator", "bearer_reach", "Use in reach of spurs and canes"),
 ]

@@ -283,6 +283,9 @@ def test_the_tables_and_the_chart_show_every_node(answered, computed):
     assert f"node 1 {first['mean_live']:.2f} ({first['low']:.2f} to {first['high']:.2f})" in chart.get_attribute("aria-label")
     bearers = answered.get_by_role("region", name="Spurs and canes").locator("tbody tr")
     assert bearers.count() == len(computed["bearers"])
+    reach = [(line["reach_low"] >= 1, line["reach_high"] < 1) for line in computed["bearers"]]
+    words = {(True, False): "Makes the crop.", (False, True): "Falls short of the crop.", (False, False): "May make it or not: the sample cannot tell yet."}
+    assert bearers.locator("td:last-child").all_text_contents() == [words[one] for one in reach]
 
 
 def test_an_answer_follows_the_next_press(answered):
@@ -292,7 +295,15 @@ def test_an_answer_follows_the_next_press(answered):
     assert int(answered.locator("#output-buds").text_content()) == int(before) + 1
 
 
-@pytest.mark.parametrize(("label", "filled"), [("Use in spur or cane", "spur_reach_low"), ("Use in the plan", "primordia_node_8"), ("Use in layout options", "primordia_node_8")])
+USES = {
+    "Use in spur or cane": "spur_reach_low",
+    "Use in the plan": "primordia_node_8",
+    "Use in nodes for the crop": "dead_primary_pct",
+    "Use in layout options": "primordia_node_8",
+}
+
+
+@pytest.mark.parametrize(("label", "filled"), USES.items(), ids=USES)
 def test_the_figures_go_on_without_retyping(answered, computed, label, filled):
     """The link fills the other page, which asks for everything that it carries; what the form held of the block goes along."""
     wanted = computed["facts"] | {"spur_reach_low": computed["outputs"]["spur_reach_low"]}

@@ -54,22 +54,24 @@ Guide.page.beside = function (result, fragment, inputs, again) {
     ]);
   }
 
-  function reach(one) {
-    if (!one.reach.ok) { return "–"; }
+  // What a bearer's reach means for the crop wanted, by the whole of its range.
+  function means(one) {
     const sure = one.reach_low.ok && one.reach_high.ok;
     const low = sure ? one.reach_low.number : one.reach.number;
     const high = sure ? one.reach_high.number : one.reach.number;
-    const words = low >= 1 ? "makes the crop" : high < 1 ? "falls short" : "the sample cannot tell yet";
-    return range(one.reach, one.reach_low, one.reach_high, ratio) + ": " + words + (sure ? "" : ", how sure is not known");
+    const words = low >= 1 ? "Makes the crop" : high < 1 ? "Falls short of the crop" : "May make it or not: the sample cannot tell yet";
+    return words + (sure ? "." : "; how sure is not known.");
   }
 
   function bearers() {
     const named = (one) => (one.on_cane ? "Cane of " : "Spur of ") + one.nodes + (one.nodes === 1 ? " node" : " nodes");
+    const wished = result.bearers.some((one) => one.reach.ok);
+    const heads = ["Bearer", "Bunches in spring", "On each node"].concat(wished ? ["Reach (1 is the crop you want)", "In words"] : []);
     return result.bearers.length ? el("section", {}, [
       el("h2", {}, ["What each spur and cane would carry"]),
-      table("Spurs and canes", ["Bearer", "Bunches in spring", "On each node", "Reach (1 is the crop you want)"], result.bearers.map((one) => [
-        named(one), text(one.bunches, "ratio", 1), range({ ok: true, number: one.per_node }, one.per_node_low, one.per_node_high, ratio), reach(one)
-      ]))
+      table("Spurs and canes", heads, result.bearers.map((one) => [
+        named(one), text(one.bunches, "ratio", 1), range({ ok: true, number: one.per_node }, one.per_node_low, one.per_node_high, ratio)
+      ].concat(wished ? [range(one.reach, one.reach_low, one.reach_high, ratio), means(one)] : [])))
     ]) : null;
   }
 
