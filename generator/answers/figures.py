@@ -21,7 +21,7 @@ def _figure(rulebook: Rulebook, value: Value, written: Written) -> Figure:
     """One figure."""
     word = f"figure.{value.id}.{written.id}"
     scope = [_scope(rulebook.facts[fact], choices) for fact, choices in written.scope.items() if fact in rulebook.facts]
-    return Figure(written.id, word, f"{word}.note" if written.note else "", float(written.number), scope)
+    return Figure(written.id, word, f"{word}.note" if written.note else "", written.standing, float(written.number), scope)
 
 
 def _scope(fact: Fact, choices: tuple[str, ...]) -> Scope:

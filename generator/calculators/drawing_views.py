@@ -1,4 +1,4 @@
-"""The views of the node number as bars over one line of nodes, and the number that stays as a mark through all of them.
+"""The views of the node number as bars over one line of nodes, and the number that stays as a stroke through each of them.
 
 Units of the drawing are its own, no lengths of a vine: 360 across, so that words of 16 stay legible on a phone. Each bar has its words above it,
 and differs by nothing but its place: the drawing reads the same in black and white.
@@ -37,14 +37,14 @@ def draw_views(rows: list[Row], nodes: Maybe) -> Drawing:
     if len(rows) == 0:
         return no_drawing()
     end = end_of(rows, nodes)
-    floor = LETTERS * 2 + len(rows) * BAR
+    floor = top_of(len(rows))
     shapes: list[Shape] = []
     for k, row in enumerate(rows):
-        shapes = shapes + bar(row, LETTERS * 2 + k * BAR, end)
+        shapes = shapes + bar(row, top_of(k), end)
     shapes = axis(floor, end) + shapes
     describe = [Say("node_number.drawn", [], [])] + [row.told for row in rows]
     if nodes.ok:
-        shapes = shapes + mark(nodes.number, floor, end)
+        shapes = shapes + mark(nodes.number, len(rows), end)
         describe.append(Say("node_number.drawn_mark", [nodes.number], []))
     return Drawing(shapes, 0, 0, ACROSS, floor + LETTERS * 2 + TICK, LETTERS, describe)
 
@@ -59,15 +59,25 @@ def end_of(rows: list[Row], nodes: Maybe) -> int:
     return int(most) + max(1, int(most) // TEN)
 
 
+def top_of(row: int) -> int:
+    """Where a row begins: words, then the bar under them."""
+    return LETTERS * 2 + row * BAR
+
+
 def place(nodes: float, end: int) -> int:
     """Where a node number stands across."""
     part = min(1.0, max(0.0, nodes / float(end)))
     return EDGE + round(part * float(ACROSS - 2 * EDGE))
 
 
+def middle_of(top: int) -> int:
+    """The middle of a row's bar."""
+    return top + LETTERS + LETTERS // 2
+
+
 def bar(row: Row, top: int, end: int) -> list[Shape]:
     """A view's words and its bar, with a stroke at each end; a view of one number is a dot."""
-    y = top + LETTERS + LETTERS // 2
+    y = middle_of(top)
     low = place(row.low, end)
     high = place(row.high, end)
     words = text(START, Point(EDGE, top + LETTERS // 2), row.says)
@@ -100,8 +110,9 @@ def axis(y: int, end: int) -> list[Shape]:
     return shapes
 
 
-def mark(nodes: float, floor: int, end: int) -> list[Shape]:
-    """The number that stays: a broken line through all bars, its words on top, inside the drawing wherever it stands."""
+def mark(nodes: float, rows: int, end: int) -> list[Shape]:
+    """The number that stays: a stroke through each bar and through the line, none through words; its own words on top, inside the drawing
+    wherever it stands."""
     x = place(nodes, end)
     anchor = MIDDLE
     at = x
@@ -111,4 +122,7 @@ def mark(nodes: float, floor: int, end: int) -> list[Shape]:
     if x > ACROSS - ACROSS // TICKS:
         anchor = END
         at = ACROSS - EDGE
-    return [line("chosen", [Point(x, LETTERS + TICK), Point(x, floor)]), text(anchor, Point(at, LETTERS), Say("node_number.mark", [nodes], []))]
+    middles = [middle_of(top_of(k)) for k in range(rows)]
+    strokes = [line("chosen", [Point(x, y - 2 * DOT), Point(x, y + 2 * DOT)]) for y in middles]
+    strokes.append(line("chosen", [Point(x, top_of(rows) - 2 * DOT), Point(x, top_of(rows))]))
+    return strokes + [text(anchor, Point(at, LETTERS), Say("node_number.mark", [nodes], []))]

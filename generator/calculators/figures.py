@@ -25,24 +25,27 @@ class Scope:
 
 @dataclass(frozen=True)
 class Figure:
-    """One author's number, in the value's unit. word names the author, note what to know about the figure ("" for nothing); scope is
-    empty where the figure is for all."""
+    """One author's number, in the value's unit. word names the author, note what to know about the figure ("" for nothing); standing
+    is how sure it is; scope is empty where the figure is for all."""
 
     id: str
     word: str
     note: str
+    standing: str
     number: float
     scope: list[Scope]
 
 
 @dataclass(frozen=True)
 class Compared:
-    """What one author's figures say of this vine: the topic, who, the result, the note; place is FITS, OPEN or OTHER."""
+    """What one author's figures say of this vine: the topic, who, the result, the note, the standing ("" where several figures
+    make the rule); place is FITS, OPEN or OTHER."""
 
     topic: Say
     who: Say
     says: Say
     note: Say
+    standing: str
     place: int
 
 
@@ -77,4 +80,4 @@ def compared(topic: Say, figure: Figure, says: Say, place: int) -> Compared:
     note = Say("", [], [])
     if figure.note != "":
         note = Say("figures.note", [], [figure.note])
-    return Compared(topic, Say("figures.who", [], [figure.word]), says, note, place)
+    return Compared(topic, Say("figures.who", [], [figure.word]), says, note, figure.standing, place)

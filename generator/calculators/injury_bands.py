@@ -58,7 +58,7 @@ def silent(note: Say) -> Ruled:
 def line_of(who: Say, one: Ruled) -> Compared:
     """A rule as a line of the comparison."""
     says = Say("injury_adjustment.nodes", [one.nodes.number], []) if one.nodes.ok else Say("injury_adjustment.no_number", [], [])
-    return Compared(Say("injury_adjustment.printed", [], []), who, says, one.note, FITS)
+    return Compared(Say("injury_adjustment.printed", [], []), who, says, one.note, "", FITS)
 
 
 def by_cornell(wanted: float, dead_pct: float, bands: Bands) -> Ruled:

@@ -15,6 +15,11 @@ from generator.calculators.say import Say
 from generator.calculators.units import PER_CENT
 from generator.calculators.vine_classes import Mix, VineClasses, vine_classes
 
+# Of a row: words and sentence of a range, then of one number.
+FRUIT_WORDS: list[str] = ["node_number.row_fruit", "node_number.told_fruit", "node_number.row_fruit_one", "node_number.told_fruit_one"]
+CAPACITY_WORDS: list[str] = ["node_number.row_capacity", "node_number.told_capacity", "node_number.row_capacity_one", "node_number.told_capacity_one"]
+ROOM_WORDS: list[str] = ["node_number.row_room", "node_number.told_room", "node_number.row_room_one", "node_number.told_room_one"]
+
 
 def node_number(inputs: NodeNumberInputs, values: NodeNumberValues) -> NodeNumberResult:
     """The number with its range. Raises ValueError when no view can be taken or one is the wrong way round."""
@@ -99,18 +104,20 @@ def rows_of(views: Views) -> list[Row]:
     """The views as rows of the drawing."""
     rows: list[Row] = []
     if views.fruit.ok:
-        rows.append(row_of("node_number.row_fruit", "node_number.told_fruit", views.fruit))
+        rows.append(row_of(FRUIT_WORDS, views.fruit))
     if views.capacity.ok:
-        rows.append(row_of("node_number.row_capacity", "node_number.told_capacity", views.capacity))
+        rows.append(row_of(CAPACITY_WORDS, views.capacity))
     if views.room.ok:
-        rows.append(row_of("node_number.row_room", "node_number.told_room", views.room))
+        rows.append(row_of(ROOM_WORDS, views.room))
     if views.law.ok:
         most = [float(down(views.law.high))]
         rows.append(Row(0.0, views.law.high, Say("node_number.row_law", most, []), Say("node_number.told_law", most, [])))
     return rows
 
 
-def row_of(says: str, told: str, view: View) -> Row:
-    """A view as a row, with its ends."""
+def row_of(says: list[str], view: View) -> Row:
+    """A view as a row with its words and its sentence: those of a range, or those of one number."""
+    if view.low == view.high:
+        return Row(view.low, view.high, Say(says[2], [view.high], []), Say(says[-1], [view.high], []))
     ends = [view.low, view.high]
-    return Row(view.low, view.high, Say(says, ends, []), Say(told, ends, []))
+    return Row(view.low, view.high, Say(says[0], ends, []), Say(says[1], ends, []))

@@ -56,8 +56,8 @@ def nodes_for_yield(inputs: NodesForYieldInputs, values: NodesForYieldValues) ->
         raise ValueError("a node would give next to nothing: look again at budburst, shoots, bunches and bunch weight")
     found = nodes_for_crop(inputs.target_yield_t_ha, form.counts, limits)
     cvs = cvs_of(form.counts)
-    told = absurd_notes(float(found.nodes), shoots_of(float(found.nodes), form.counts), canopy_m(inputs), most_of(values))
-    told = told + form.notes + other_notes(inputs.target_yield_t_ha, form, limits) + bearer_notes(found, form)
+    absurd = absurd_notes(float(found.nodes), shoots_of(float(found.nodes), form.counts), canopy_m(inputs), most_of(values))
+    told = form.notes + other_notes(inputs.target_yield_t_ha, form, limits) + bearer_notes(found, form)
     counted = [note for note in found.notes if form.used != BY_NODE or note.id != "yield_chain.measured_where"]
     return NodesForYieldResult(
         found.kg_per_vine,
@@ -77,7 +77,7 @@ def nodes_for_yield(inputs: NodesForYieldInputs, values: NodesForYieldValues) ->
         share_pct(form.counts.bunch_weight_cv_pct, cvs, limits),
         season_share_pct(cvs, limits),
         form.promised,
-        found.headline,
+        absurd[0] if len(absurd) > 0 else found.headline,
         form.working + found.working,
         told + counted + spread_notes(cvs, limits, coverage_of(values)),
     )

@@ -79,7 +79,7 @@ def working_of(heard: Heard) -> list[Say]:
     lines = lines + [node_line(one) for one in heard.rows if one.buds > 0]
     if heard.canes > 1:
         lines.append(Say("bud_fruitfulness.formula_groups", [], []))
-    lines = lines + [group_line(one) for one in heard.groups if one.mean_live.ok]
+    lines = lines + [group_line(one) for one in heard.groups if one.mean_live.ok and len(heard.rows) > 1]
     if heard.pairs.difference.se.ok:
         pairs = heard.pairs.difference
         numbers = [float(heard.pairs.canes), pairs.middle.number, pairs.se.number, pairs.low.number, pairs.high.number]

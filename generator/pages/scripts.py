@@ -36,7 +36,7 @@ DRAWN = ["drawing"]
 STYLES = ["guide.css", "look.css", "tally.css"]
 # The ranked layouts: their page's own scripts. Large sums, as those of the plan, are files of their own, which come with the first answer.
 OPTIONS, RANKED, PLAN_SUMS = "layout_options", ["drawing.js", "layout.js"], "plan.sums.js"
-SUMS_LATER = [OPTIONS, "injury_adjustment", "node_number"]
+SUMS_LATER = [OPTIONS, "injury_adjustment", "node_number", "nodes_for_yield", "yield_forecast"]
 PLAN_WORDS = ["choice.", "term."]
 
 

@@ -18,7 +18,7 @@ Record = dict[str, Any]
 # The name of the block stands first on the page: a tally belongs to one.
 BLOCK = "block_name"
 FIRST = ["tally_rows.js", "tally_keep.js", "tally.js", "tally_board.js"]
-LATER = ["drawing.js", "tally_chart.js", "tally_result.js"]
+LATER = ["tally_csv.js", "tally_files.js", "drawing.js", "tally_chart.js", "tally_result.js"]
 STYLE = "assets/guide/tally.css"
 # The facts that a tally gives; the last three are worked out from the bearers, and asked where only the decision is.
 REACHED = ["spur_reach_low", "spur_reach_high", "dead_primary_rise_pct"]
@@ -27,6 +27,7 @@ CARRIED = ["buds_cut", *PRIMORDIA, "canes_dissected", "dead_node_pct", *DEAD, *R
 USES = [
     ("decision", "pruning_system", "Use in spur or cane"),
     ("plan", "", "Use in the plan"),
+    ("calculator", "nodes_for_yield", "Use in nodes for the crop"),
     ("calculator", "layout_options", "Use in layout options"),
     ("calculator", "bearer_reach", "Use in reach of spurs and canes"),
 ]

@@ -100,7 +100,7 @@ def examples(document: Document) -> tuple[Example, ...]:
     return tuple(
         Example(
             name=entry["name"],
-            facts=entry.get("facts", entry.get("inputs", {})),
+            facts=entry.get("facts", entry.get("inputs", {})) | ({"rows": entry["rows"]} if "rows" in entry else {}),
             expect=entry["expect"] if isinstance(entry["expect"], dict) else {"outcome": entry["expect"]},
             line=document.line("examples", index),
             source=entry.get("source", ""),

@@ -68,7 +68,7 @@ class Outcome:
 
 @dataclass(frozen=True)
 class Example:
-    """A worked example: facts as an author writes them, and what must come out."""
+    """A worked example: facts as an author writes them, `rows` among them where a calculator takes some, and what must come out."""
 
     name: str
     facts: dict

@@ -10,12 +10,12 @@ from tests.calculators.cases import OPEN as LEFT_OUT
 from tests.calculators.cases import SPACE, but, ids, some
 
 
-LOW = [Figure("hills", "hills", "", 10.0, [Scope("canopy_form", [0.0])]), Figure("table", "table", "", 5.0, [Scope("use", [1.0])])]
+LOW = [Figure("hills", "hills", "", "published", 10.0, [Scope("canopy_form", [0.0])]), Figure("table", "table", "", "published", 5.0, [Scope("use", [1.0])])]
 HIGH = [
-    Figure("shade", "shade", "", 15.0, []),
-    Figure("hills", "hills", "", 15.0, [Scope("canopy_form", [0.0])]),
-    Figure("sprawl", "sprawl", "", 30.0, [Scope("canopy_form", [1.0])]),
-    Figure("weak", "weak", "", 26.0, [Scope("grape_type", [0.0])]),
+    Figure("shade", "shade", "", "published", 15.0, []),
+    Figure("hills", "hills", "", "published", 15.0, [Scope("canopy_form", [0.0])]),
+    Figure("sprawl", "sprawl", "", "published", 30.0, [Scope("canopy_form", [1.0])]),
+    Figure("weak", "weak", "", "published", 26.0, [Scope("grape_type", [0.0])]),
 ]
 
 

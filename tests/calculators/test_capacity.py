@@ -150,7 +150,7 @@ def test_a_vine_without_a_crop_is_weighed_too(rulebook):
 @pytest.mark.parametrize(("answer", "place"), [(LEFT_OUT, OPEN), (some(1), FITS), (some(0), OTHER)])
 def test_what_a_figure_is_made_for(answer, place):
     """A figure made for one choice fits it alone, and is open while the choice is not known; of other facts it says nothing."""
-    figure = Figure("a", "figure.v.a", "", 1.0, [Scope("grape_type", [1.0])])
+    figure = Figure("a", "figure.v.a", "", "published", 1.0, [Scope("grape_type", [1.0])])
     assert standing_of(figure, "grape_type", answer) == place
     assert standing_of(figure, "climate", answer) == FITS
 
@@ -158,4 +158,4 @@ def test_what_a_figure_is_made_for(answer, place):
 def test_a_rule_that_lacks_a_number_is_refused():
     """Three values hold the numbers of a rule; one that is not there is not taken for 0."""
     with pytest.raises(ValueError, match="lacks one of its numbers"):
-        figure_of([Figure("a", "figure.v.a", "", 1.0, [])], "b")
+        figure_of([Figure("a", "figure.v.a", "", "published", 1.0, [])], "b")

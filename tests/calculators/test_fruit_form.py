@@ -195,17 +195,43 @@ def test_it_is_said_what_the_uncertainty_hangs_on(cv, said):
     ],
 )
 def test_absurd_numbers_are_called_no_plan(changes, said):
-    """More nodes than any vine in print had, or more shoots than any wall: told first, in plain words, without a stop."""
-    assert wanted(**changes).notes[0].id == said
+    """More nodes than any vine in print had, or more shoots than any wall: the answer says so in plain words, without a stop."""
+    assert wanted(**changes).headline.id == said
 
 
 def test_a_number_that_vines_have_carried_is_not_called_absurd():
     """300 nodes were counted at Oakville; 36 shoots a metre were tried in British Columbia."""
-    told = ids(wanted(target_yield_t_ha=9.0, vine_spacing_m=some(1.5)).notes)
-    assert "yield_told.nodes_absurd" not in told and "yield_told.shoots_absurd" not in told
+    assert wanted(target_yield_t_ha=9.0, vine_spacing_m=some(1.5)).headline.id == "nodes_for_yield.headline"
 
 
 def test_a_node_that_gives_next_to_nothing_is_refused():
     """Less than a milligram is a slip, and no number of nodes."""
     with pytest.raises(ValueError, match="next to nothing"):
         wanted(bunches_per_shoot=some(1e-12))
+
+
+BARREN = dict(
+    primordia_node=series([0.08, 0.15, 0.35, 0.5, 0.65, 0.75, 0.85, 0.9, 0.95, 0.95, 0.9, 0.9, 0.85, 0.85]),
+    cane_budburst_node=series([45, 55, 65, 75, 80, 85]),
+    bearer_nodes=some(14),
+    dead_primary_pct=some(0),
+    dead_node_pct=some(5),
+    secondary_share=some(0),
+    shoots_per_burst_node=1.0,
+)
+
+
+def test_a_barren_base_asks_for_six_long_canes():
+    """25 t/ha of 550 g bunches on 3.6 x 2.4 m, 2 % missing, worked by hand: six canes of 14 with renewal spurs, 46.6 bunches, 0.1 a spur node."""
+    block = dict(bearing_vines_per_ha=1134.259, bunch_weight_g=550.0, **{**TALLY, **BARREN})
+    assert wanted(target_yield_t_ha=25.0, **block).bearers == some(6)
+    assert expected(nodes=96, **block).bunches == pytest.approx(46.6, abs=0.05)
+    spurs = {**block, "fruiting_wood": some(1), "bearer_nodes": some(2)}
+    assert expected(nodes=10, **spurs).bunches == pytest.approx(1.0, abs=0.1)
+
+
+def test_a_cool_block_comes_out_as_worked_by_hand():
+    """2.2 x 1.1 m, 3 % missing, 115 g: twelve nodes on a cane of ten and a renewal spur of two bear 6.07 t/ha."""
+    block = dict(bearing_vines_per_ha=4008.264, bunch_weight_g=115.0, **TALLY)
+    assert (wanted(target_yield_t_ha=6.0, **block).nodes, wanted(target_yield_t_ha=6.0, **block).bearers) == (12, some(1))
+    assert expected(nodes=12, **block).t_per_ha == pytest.approx(6.07, abs=0.005)

@@ -18,6 +18,7 @@ KINDS = {
     "decision": "d/pruning_system.html",
     "decision, more": "d/cordon_state.more.html",
     "calculator": "c/yield_forecast.html",
+    "tally": "c/bud_fruitfulness.html",
     "fact": "f/climate.html",
     "value": "v/tip_gap_m.html",
     "source": "src/skinkis_undated.html",

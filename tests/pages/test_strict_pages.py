@@ -4,7 +4,7 @@ import pytest
 
 from tests.pages.conftest import KINDS
 
-FORMS = {"decision", "calculator"}
+FORMS = {"decision", "calculator", "tally"}
 ROOMS = [(390, 844), (810, 1080), (1280, 900)]
 # In bytes: what issue and site.md allow on the first visit, gzip on the wire.
 FORM_WIRE, PLAN_WIRE, LIST_WIRE, FORM_HTML, MOST_REQUESTS = 35 * 1024, 90 * 1024, 20 * 1024, 25 * 1024, 6
@@ -90,7 +90,7 @@ def test_no_page_scrolls_sideways(new_page, served, room):
     assert wide == []
 
 
-@pytest.mark.parametrize("kind", ["home", "decision", "calculator", "plan"])
+@pytest.mark.parametrize("kind", ["home", "decision", "calculator", "tally", "plan"])
 def test_targets_are_large_enough_for_gloves(new_page, served, kind):
     """Buttons, fields and links outside running text are at least 44 pixels high."""
     page = new_page(390, 844)

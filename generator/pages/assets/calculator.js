@@ -30,8 +30,8 @@ Guide.page.calculator = function () {
     return el("table", { "class": "stack" }, [
       el("thead", {}, [el("tr", {}, ["Whose rule", "This vine", "What to know"].map((head) => el("th", { scope: "col" }, [head])))]),
       el("tbody", {}, lines.map((line) => el("tr", {}, [
-        el("th", { scope: "row" }, [show.word(line.who)]), el("td", {}, [show.word(line.says)]),
-        el("td", { "class": "means" }, [line.place === 1 ? "It depends on a question left open. " : "", line.note.id ? show.word(line.note) : ""])
+        el("th", { scope: "row" }, [show.word(line.who) + " ", line.standing ? show.standing(line.standing) : ""]), el("td", {}, [show.word(line.says)]),
+        el("td", { "class": "means" }, [line.place === 1 ? "Whether it is made for this vine is open. " : "", line.note.id ? show.word(line.note) : ""])
       ])))
     ]);
   }

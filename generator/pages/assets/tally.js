@@ -123,21 +123,6 @@ Guide.page.tally = (function () {
     if (right) { go(cane, node); parts.pad.focus(); }
   }
 
-  function take(text, name) {
-    const read = T.read(text, most);
-    // Two lines for one place are two buds of it: their counts are added.
-    const sums = [];
-    read.rows.forEach((row) => {
-      const there = T.place(sums, row.cane, row.node);
-      if (there < 0) { sums.push(row); } else { sums[there] = Object.assign(T.sum([sums[there], row], row.node), { cane: row.cane }); }
-    });
-    if (sums.length) { step(sums); sums.forEach(put); toEmpty(); }
-    changed(read.rows.length + (read.rows.length === 1 ? " line" : " lines") + " taken over" + (name ? " from " + name : "") + ", " + read.faults.length + " left out."
-      + (sums.length ? " Undo takes it all back." : ""));
-    page.fill(parts.faults, [read.faults.length ? page.show.list("ul", read.faults) : null]);
-    if (sums.length) { parts.text.value = ""; }
-  }
-
   function clear() {
     if (state.rows.length) { step(state.rows); }
     state.rows = [];
@@ -211,6 +196,6 @@ Guide.page.tally = (function () {
 
   return {
     state: state, parts: parts, most: most, WINTERS: WINTERS, button: button, tell: tell, load: load, keep: keep, press: press, undo: undo, go: go, nextEmpty: nextEmpty,
-    jump: jump, take: take, clear: clear, save: save, changed: changed, show: show, whole: whole
+    jump: jump, step: step, put: put, toEmpty: toEmpty, clear: clear, save: save, changed: changed, show: show, whole: whole
   };
 })();

@@ -3,7 +3,6 @@ Guide.page.tallyBoard = (function () {
   "use strict";
   const page = Guide.page;
   const el = page.el;
-  const T = Guide.tally;
   const tally = page.tally;
   const parts = tally.parts;
   const state = tally.state;
@@ -100,37 +99,23 @@ Guide.page.tallyBoard = (function () {
   }
 
   function table() {
-    const heads = [["Node", ""], ["0", ""], ["1", ""], ["2", ""], ["3+", ""], ["P dead", "primary dead, secondary alive"], ["Dead", "nothing alive"], ["Unread", "cannot be read"], ["Mean", "bunches per living primary"]];
+    const heads = [["Node", ""], ["0", ""], ["1", ""], ["2", ""], ["3+", ""], ["P dead", "primary dead, secondary alive"], ["Dead", "nothing alive"], ["Unread", "cannot be read"], ["Mean", "bunch beginnings in a living primary"]];
     return part("table", el("div", { "class": "wide", role: "region", tabindex: "0", "aria-label": "Running counts by node" }, [
       el("table", { "class": "counts" }, [
-        el("caption", {}, ["Buds by node, as they are counted now. Mean: bunches in each bud with a living primary."]),
+        el("caption", {}, ["Buds by node, as they are counted now. Mean: bunch beginnings in a living primary."]),
         el("thead", {}, [el("tr", {}, heads.map((one) => el("th", { scope: "col" }, one[1] ? [el("abbr", { title: one[1] }, [one[0]])] : [one[0]])))]),
         part("counts", el("tbody", {}, [])), part("totals", el("tfoot", {}, []))
       ])
     ]));
   }
 
-  function opened(event) {
-    const file = event.target.files[0];
-    if (!file) { return; }
-    const reader = new FileReader();
-    reader.onload = function () { tally.take(String(reader.result), file.name); event.target.value = ""; };
-    reader.onerror = function () { tally.tell("The file could not be read. Copy its text and paste it below."); };
-    reader.readAsText(file);
-  }
-
+  // What reads a list comes with the sums, when it is first wanted.
   function files() {
-    const file = el("input", { id: "tally-file", type: "file", accept: ".csv,.txt,text/csv,text/plain" }, []);
-    file.addEventListener("change", opened);
-    const text = part("text", el("textarea", { id: "tally-text", rows: "5", "class": "long", spellcheck: "false" }, []));
-    return el("details", { id: "tally-files" }, [
-      el("summary", {}, ["A list from a file, or into one (CSV)"]),
-      el("p", { "class": "hint" }, ["The first line names the columns: " + T.COLUMNS.join(", ") + ". What each means stands below on this page. A bud that is counted already is replaced by its line."]),
-      el("label", { "for": "tally-file" }, ["Open a file"]), file,
-      el("label", { "for": "tally-text" }, ["Or paste its text"]), text,
-      el("div", { "class": "buttons" }, [tally.button("Take the text over", () => { tally.take(text.value, ""); }, { "class": "second", id: "tally-take" })]),
-      part("faults", el("div", { "class": "faults", id: "tally-faults", role: "status" }, []))
-    ]);
+    const made = el("details", { id: "tally-files" }, [el("summary", {}, ["Take over a list (CSV)"])]);
+    made.addEventListener("toggle", () => {
+      page.reckon(parts.told, () => { page.tallyFiles(made); });
+    }, { once: true });
+    return made;
   }
 
   function ends() {

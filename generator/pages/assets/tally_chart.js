@@ -1,4 +1,4 @@
-// The chart of bunches by node: a filled dot for this winter with its range as an upright line; other winters are told apart by their
+// The chart of bunch beginnings by node: a filled dot for this winter with its range as an upright line; other winters are told apart by their
 // marks, never by colour.
 Guide.page.tallyChart = function (result, others, winter) {
   "use strict";
@@ -26,7 +26,7 @@ Guide.page.tallyChart = function (result, others, winter) {
   function word(said, left, up, anchor) { return { kind: "text", css: "label", points: [at(left, up)], anchor: anchor, label: said }; }
   function number(one) { return Guide.wording.number_text(page.data.catalogue.units, one, "ratio", 2, "si"); }
 
-  const shapes = [word("Bunches in a living primary", 0, 14, "start"), word("Node", (LEFT + WIDE - RIGHT) / 2, HIGH - 8, "middle")];
+  const shapes = [word("Bunch beginnings in a living primary", 0, 14, "start"), word("Node", (LEFT + WIDE - RIGHT) / 2, HIGH - 8, "middle")];
   for (let step = 0; step <= top; step++) {
     shapes.push(line("wire", [at(LEFT, y(step)), at(WIDE - RIGHT, y(step))]), word(String(step), LEFT - 8, y(step) + 5, "end"));
   }
@@ -57,7 +57,7 @@ Guide.page.tallyChart = function (result, others, winter) {
     }).join("; ") + ".";
   }
 
-  const describe = ["Bunches in a living primary by node, with the range of each mean. Winter " + winter + ": " + told(result)]
+  const describe = ["Bunch beginnings in a living primary by node, with the range of each mean. Winter " + winter + ": " + told(result)]
     .concat(winters.map((one) => "Winter " + one.winter + ": " + told(one.found)));
   const figure = page.drawing.figure({ left: 0, top: 0, width: WIDE, height: HIGH, text_mm: 15.5, shapes: shapes, describe: describe }, (said) => said);
   figure.classList.add("chart");

@@ -1,6 +1,6 @@
 // What the tally says: the chart and the tables by node, basal and distal buds, bearers, earlier winters, and the way of the figures
 // into the other pages. Comes with the sums, after the first paint.
-Guide.page.beside = function (result, fragment, again) {
+Guide.page.beside = function (result, fragment, inputs, again) {
   "use strict";
   const page = Guide.page;
   const data = page.data;
@@ -35,7 +35,7 @@ Guide.page.beside = function (result, fragment, again) {
     ];
   }
 
-  const HEADS = ["Buds read", "Bunches a bud", "Bunches a living primary", "Fruitful", "Primary dead, secondary alive", "Nothing alive"];
+  const HEADS = ["Buds read", "Beginnings a bud", "Beginnings a living primary", "Fruitful", "Primary dead, secondary alive", "Nothing alive"];
 
   function nodes() {
     return table("Fruit by node", ["Node"].concat(HEADS), result.rows.map((one) => stretch(one, one.node ? "Node " + one.node : "Base bud (0)")));
@@ -49,27 +49,29 @@ Guide.page.beside = function (result, fragment, again) {
       el("h2", {}, ["Near the base and further out"]),
       table("Basal and distal buds", ["Nodes"].concat(HEADS), result.groups.map((one, place) => stretch(one, titled(one, place)))),
       el("p", {}, [pairs.middle.ok
-        ? "Distal less basal on the same cane, over " + result.paired.canes + " canes: " + range(pairs.middle, pairs.low, pairs.high, ratio) + " bunches a living primary."
+        ? "Distal less basal on the same cane, over " + result.paired.canes + " canes: " + range(pairs.middle, pairs.low, pairs.high, ratio) + " bunch beginnings a living primary."
         : "Distal and basal buds of one cane cannot be compared yet."])
     ]);
   }
 
-  function reach(one) {
-    if (!one.reach.ok) { return "–"; }
+  // What a bearer's reach means for the crop wanted, by the whole of its range.
+  function means(one) {
     const sure = one.reach_low.ok && one.reach_high.ok;
     const low = sure ? one.reach_low.number : one.reach.number;
     const high = sure ? one.reach_high.number : one.reach.number;
-    const words = low >= 1 ? "makes the crop" : high < 1 ? "falls short" : "the sample cannot tell yet";
-    return range(one.reach, one.reach_low, one.reach_high, ratio) + ": " + words + (sure ? "" : ", how sure is not known");
+    const words = low >= 1 ? "Makes the crop" : high < 1 ? "Falls short of the crop" : "May make it or not: the sample cannot tell yet";
+    return words + (sure ? "." : "; how sure is not known.");
   }
 
   function bearers() {
     const named = (one) => (one.on_cane ? "Cane of " : "Spur of ") + one.nodes + (one.nodes === 1 ? " node" : " nodes");
+    const wished = result.bearers.some((one) => one.reach.ok);
+    const heads = ["Bearer", "Bunches in spring", "On each node"].concat(wished ? ["Reach (1 is the crop you want)", "In words"] : []);
     return result.bearers.length ? el("section", {}, [
       el("h2", {}, ["What each spur and cane would carry"]),
-      table("Spurs and canes", ["Bearer", "Bunches", "On each node", "Reach (1 is the crop you want)"], result.bearers.map((one) => [
-        named(one), text(one.bunches, "ratio", 1), range({ ok: true, number: one.per_node }, one.per_node_low, one.per_node_high, ratio), reach(one)
-      ]))
+      table("Spurs and canes", heads, result.bearers.map((one) => [
+        named(one), text(one.bunches, "ratio", 1), range({ ok: true, number: one.per_node }, one.per_node_low, one.per_node_high, ratio)
+      ].concat(wished ? [range(one.reach, one.reach_low, one.reach_high, ratio), means(one)] : [])))
     ]) : null;
   }
 
@@ -88,7 +90,7 @@ Guide.page.beside = function (result, fragment, again) {
     };
     return others.length ? el("section", {}, [
       el("h2", {}, ["Beside your other winters"]),
-      table("Bunches in a living primary, winter by winter", ["Node"].concat(all.map((one) => "Winter " + one.winter)),
+      table("Bunch beginnings in a living primary, winter by winter", ["Node"].concat(all.map((one) => "Winter " + one.winter)),
         numbers.map((node) => ["Node " + node].concat(all.map((one) => cell(one, node)))).concat([["All from node 1"].concat(all.map((one) => range(one.found.mean_live, one.found.mean_live_low, one.found.mean_live_high, ratio)))]))
     ]) : null;
   }
@@ -156,6 +158,7 @@ Guide.page.beside = function (result, fragment, again) {
   }
 
   return el("section", { "class": "found" }, [
-    el("h2", {}, ["Node by node"]), page.tallyChart(result, others, tally.state.winter), nodes(), groups(), bearers(), takeover(), history(), published()
+    el("h2", {}, ["Node by node"]), page.tallyChart(result, others, tally.state.winter),
+    el("p", {}, ["Ranges stand in brackets: they hold the true figure in " + text(inputs.confidence_pct, "pct", 0) + " of samples."]), nodes(), groups(), bearers(), takeover(), history(), published()
   ]);
 };
