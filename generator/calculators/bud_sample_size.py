@@ -179,8 +179,8 @@ def scheme(wanted: Wanted, inputs: BudSampleSizeInputs, units: Figure, each: lis
     together = half_width(wanted, canes, buds, design_effect(buds, inputs.likeness))
     one_node = half_width(wanted, canes, 1, 1.0)
     says = "bud_sample_size.scheme_share" if wanted.of_share else "bud_sample_size.scheme_mean"
-    topic = Say("bud_sample_size.scheme", [units.number, float(buds), float(canes * buds)], [])
-    return compared(topic, units, Say(says, [together, one_node], []), FITS)
+    line = Say(says, [units.number, float(buds), float(canes * buds), together, one_node], [])
+    return compared(Say("bud_sample_size.scheme", [], []), units, line, FITS)
 
 
 def working_of(wanted: Wanted, inputs: BudSampleSizeInputs, effect: float, canes: int) -> list[Say]:

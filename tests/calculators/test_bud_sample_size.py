@@ -114,7 +114,7 @@ def test_every_printed_scheme_stands_beside_the_own_sample(size, rulebook):
 
 def test_a_scheme_that_takes_the_whole_block_misses_nothing(size):
     """80 buds of a block of 80 leave no doubt; of 81 they leave some."""
-    laboratory = [line.says.numbers[0] for n in (80, 81) for line in size(buds_in_block=some(n)).compared if line.topic.numbers[2] == 80]
+    laboratory = [line.says.numbers[3] for n in (80, 81) for line in size(buds_in_block=some(n)).compared if line.says.numbers[2] == 80]
     assert laboratory[0] == 0.0 < laboratory[1]
 
 

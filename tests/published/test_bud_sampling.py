@@ -31,7 +31,7 @@ def scheme(rulebook: Rulebook, name: str, **inputs: float) -> dict:
 @pytest.mark.parametrize(("evidence", "name", "row"), SCHEMES)
 def test_a_scheme_has_the_canes_and_buds_that_its_author_prints(rulebook: Rulebook, evidence: str, name: str, row: int) -> None:
     """The canes or spurs stand in the author's own evidence, and so does what is cut of each, or all the buds together."""
-    canes, each, buds = scheme(rulebook, name)["topic"]["numbers"]
+    canes, each, buds = scheme(rulebook, name)["says"]["numbers"][:3]
     printed = prints(rulebook, evidence)
     assert canes in printed and (each in printed or buds in printed)
     assert canes * each == buds
@@ -41,7 +41,7 @@ def test_a_scheme_has_the_canes_and_buds_that_its_author_prints(rulebook: Rulebo
 def test_a_scheme_is_that_of_the_table(rulebook: Rulebook, evidence: str, name: str, row: int) -> None:
     """bd-01: the table of schemes side by side, row by row."""
     printed = rulebook.evidence["bd-01"].table[row]
-    assert scheme(rulebook, name)["topic"]["numbers"] == [printed["units"], printed["positions"], printed["buds_total"]]
+    assert scheme(rulebook, name)["says"]["numbers"][:3] == [printed["units"], printed["positions"], printed["buds_total"]]
     assert printed["id"] == evidence
 
 
@@ -75,7 +75,7 @@ def test_eighty_buds_have_the_printed_standard_error(rulebook: Rulebook, share: 
     """es-18: 20 canes at four nodes are 80 buds; were they independent, the standard error would be 5.6 points at a half and 3.4 at
     nine tenths."""
     assert printed in prints(rulebook, "es-18")
-    together = scheme(rulebook, "laboratory", share_pct=share, likeness=0)["says"]["numbers"][0]
+    together = scheme(rulebook, "laboratory", share_pct=share, likeness=0)["says"]["numbers"][3]
     assert together / stats.norm.ppf(0.975) == pytest.approx(printed, abs=0.05)
 
 
