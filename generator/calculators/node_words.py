@@ -46,7 +46,7 @@ def headline_of(chosen: Chosen, classes: VineClasses, mix: Mix) -> Say:
     """The answer in one line."""
     if not chosen.ok:
         return Say("node_number.no_crop", [chosen.low, chosen.high], [])
-    if mix.weak_pct + mix.strong_pct <= 0.0:
+    if mix.weak_pct + mix.strong_pct <= 0.0 or classes.weak_whole == classes.strong_whole:
         return Say("node_number.headline_alike", [chosen.nodes], [])
     return Say("node_number.headline", [chosen.nodes, classes.weak_whole, classes.normal_whole, classes.strong_whole], [])
 

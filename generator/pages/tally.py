@@ -59,6 +59,7 @@ def with_the_sums(rulebook: Rulebook, data: Record) -> Record:
     late = [form for form in data["catalogue"]["forms"] if not form["id"].startswith(EARLY)]
     facts = plain(fact_specs(rulebook, CARRIED))
     return {
+        "later": True,
         "catalogue": {"forms": late, "words": [], "facts": [], "units": []},
         "outputs": data["outputs"],
         "carries": [{name: fact[name] for name in ("id", "kind", "lifetime")} for fact in facts],

@@ -61,8 +61,8 @@ Guide.page.calculator = function () {
     });
     return [
       page.beside ? page.beside(result, fragment, inputs, again) : null,
+      result.drawing ? el("div", { "class": "option" }, [page.drawing.figure(result.drawing, show.word)]) : null,
       figures(el("dl", { "class": "outputs" }, outputs)),
-      result.drawing ? page.drawing.figure(result.drawing, show.word) : null,
       page.ranked ? page.ranked(result) : null,
       result.compared ? compared(result.compared) : null,
       show.part("What to know about it", result.notes.length ? [show.list("ul", result.notes.map(show.word))] : []),

@@ -73,7 +73,7 @@ Guide.add = (function () {
     const before = Guide.page.data.catalogue;
     Object.assign(Guide.page.data, data);
     // What comes with the sums is added to what the page had from the start.
-    if (before) {
+    if (data.later) {
       ["forms", "words"].forEach((kind) => { before[kind].push.apply(before[kind], catalogue[kind]); });
       Guide.page.data.catalogue = before;
     }
