@@ -8,7 +8,8 @@ import urllib.request
 
 import pytest
 
-LONGEST_WAIT = 60
+# A bound for a machine that is busy with other things, not a measure of speed.
+LONGEST_WAIT = 600
 
 
 @pytest.fixture

@@ -10,7 +10,8 @@ import urllib.request
 import pytest
 
 # A build on a busy machine takes its time; what is tested is that the change arrives.
-LONGEST_S = 90
+# A bound for a machine that is busy with other things, not a measure of speed.
+LONGEST_S = 600
 COPIED = ("rules", "generator", "docs", "mkdocs.yml")
 
 

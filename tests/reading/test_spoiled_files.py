@@ -40,10 +40,10 @@ def test_spoiled_files_give_problems_in_plain_words(rules: Path, amount: Callabl
 
 def _told_plainly(rules: Path, seed: int) -> bool:
     """Reads the rules, and checks them when they can be read; true when something was wrong with them, and said as it should be."""
-    start = time.monotonic()
+    start = time.process_time()
     book, problems = read_rulebook(rules)
     problems = problems or check_rulebook(book)
-    assert time.monotonic() - start < LONGEST_S, f"seed {seed}: slow"
+    assert time.process_time() - start < LONGEST_S, f"seed {seed}: slow"
     for problem in problems:
         shown = f"seed {seed}: {problem}"
         path = rules.parent / problem.path
