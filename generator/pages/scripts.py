@@ -123,7 +123,8 @@ def sums_of(name: str) -> str:
 def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
     """The script of a calculator's page: the calculator compiled, unless its sums come later, its form's data and its values."""
     data = calculator_data(rulebook, form)
-    end = [asset("calculator.js"), "Guide.page.calculator();\n"]
+    onward = [asset("uses.js")] if form.used_in else []
+    end = [*onward, asset("calculator.js"), "Guide.page.calculator();\n"]
     if takes_tally(form):
         return "\n".join([add(from_the_start(data) | {"sums": FOLDER + sums_of(form.id)}), *by_node(data), *map(asset, FIRST), *end])
     shown = RANKED if form.id == OPTIONS else draws(form)
@@ -159,8 +160,18 @@ def calculator_data(rulebook: Rulebook, form: CalculatorForm) -> dict[str, Any]:
         "required": [needed.fact for needed in form.inputs if not needed.optional],
         "outputs": [{"id": one.id, "label": one.label, "unit": one.unit, "digits": one.digits} for one in form.outputs],
         **({"rows": [{"id": one.id, "high": one.high} for one in form.rows]} if form.rows else {}),
+        **({"uses": uses(rulebook, form)} if form.used_in else {}),
         "values": encode.encode_values(rulebook, form.id),
     }
+
+
+def uses(rulebook: Rulebook, form: CalculatorForm) -> list[dict[str, Any]]:
+    """The pages that its answer leads to: address from the root, name, the facts that they ask, and which output fills which fact."""
+    takers = [(use, rulebook.calculators[use.calculator]) for use in form.used_in if use.calculator in rulebook.calculators]
+    return [
+        {"page": f"c/{taker.id}.html", "title": taker.title, "asks": [one.fact for one in taker.inputs], "gives": use.gives}
+        for use, taker in takers
+    ]
 
 
 def by_node(data: dict[str, Any]) -> list[str]:
