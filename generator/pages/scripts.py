@@ -37,7 +37,7 @@ STYLES = ["guide.css", "look.css", "tally.css"]
 # The ranked layouts: their page's own scripts. Large sums, as those of the plan, are files of their own, which come with the first answer.
 OPTIONS, RANKED, PLAN_SUMS = "layout_options", ["drawing.js", "layout.js"], "plan.sums.js"
 SUMS_LATER = [OPTIONS, "injury_adjustment", "node_number", "nodes_for_yield", "yield_forecast"]
-PLAN_WORDS = ["choice.", "term."]
+PLAN_SENTENCES, PLAN_WORDS = ["plan.", "node_number."], ["choice.", "term."]
 
 
 compiled = cache(compile_module)
@@ -183,12 +183,13 @@ def plan_script(rulebook: Rulebook) -> str:
     """The plan compiled, with every table, fact and word that it may need."""
     modules = own_modules(PLAN, INFLUENCE)
     tables = plain(plan_tables(rulebook))
-    sentences = [*SENTENCES, "plan.", *(f"{name}." for name in [*modules, *DRAWN])]
+    sentences = [*SENTENCES, *PLAN_SENTENCES, *(f"{name}." for name in [*modules, *DRAWN])]
+    named = [*PLAN_WORDS, *(f"figure.{name}." for name in encode.compared_values(PLAN))]
     data = {
         **page_data(rulebook, PLAN, ""),
         "groups": plain(of_plan(rulebook)),
         "stages": {stage.id: {"number": stage.number, "title": stage.title} for stage in rulebook.stages.values()},
-        "catalogue": bare_catalogue(encode.encode_catalogue(rulebook, sentences, PLAN_WORDS, list(rulebook.facts))),
+        "catalogue": bare_catalogue(encode.encode_catalogue(rulebook, sentences, named, list(rulebook.facts))),
         "tables": bare_tables(rulebook, tables, {table["id"] for table in tables}),
         "main": DECISION,
         "ends": plain(ends(rulebook)),
