@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from generator.answers.encode import value_ids
+from generator.answers.encode import compared_values, value_ids
 from generator.answers.shared import cautions, publication, value_used
 from generator.reading.rulebook import Rulebook
 
@@ -11,11 +11,14 @@ KINDS = ("sources", "cautions")
 
 def behind(rulebook: Rulebook, calculator: str) -> dict[str, Any]:
     """All that a plan may refer to: {values, uses: {decision or calculator: {sources: [id], cautions: [id]}}, sources: {id: source in
-    brief}, cautions: {id: caution}}. The plan picks from it by id, so that a page can carry it."""
-    values = [value_used(rulebook, name) for name in value_ids(calculator)]
+    brief}, cautions: {id: caution}}. The plan picks from it by id, so that a page can carry it. A value of which every author's figure is
+    taken has no one number: its figures are among the sources of the calculators that hold them side by side."""
+    compared = compared_values(calculator)
+    values = [value_used(rulebook, name) for name in value_ids(calculator) if name not in compared]
     uses = {name: {"sources": [], "cautions": list(table.cautions)} for name, table in rulebook.decisions.items()}
     uses |= {
-        name: {"sources": [cite.id for cite in form.cites], "cautions": list(form.cautions)} for name, form in rulebook.calculators.items()
+        name: {"sources": [cite.id for cite in form.cites] + _figures(rulebook, set(compared) & set(form.values)), "cautions": list(form.cautions)}
+        for name, form in rulebook.calculators.items()
     }
     cited = [cite.id for table in rulebook.decisions.values() for row in table.rows for cite in row.cites]
     cited += [source for kind in (*uses.values(), *values) for source in kind["sources"]]
@@ -35,6 +38,12 @@ def picked(found: dict[str, Any], parts: list[Any]) -> dict[str, Any]:
     ids["sources"] += [source for value in found["values"] for source in value["sources"]]
     chosen = {kind: [found[kind][name] for name in dict.fromkeys(ids[kind]) if name in found[kind]] for kind in KINDS}
     return {"values": found["values"], **chosen}
+
+
+def _figures(rulebook: Rulebook, values: set[str]) -> list[str]:
+    """The sources of every figure of these values, each once."""
+    cited = [cite.id for name, value in rulebook.values.items() if name in values for one in value.figures for cite in one.cites]
+    return list(dict.fromkeys(cited))
 
 
 def _brief(rulebook: Rulebook, name: str) -> dict[str, Any]:

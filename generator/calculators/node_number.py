@@ -4,16 +4,17 @@ See reconcile.py for the rule, node_views.py for the views, vine_classes.py for 
 left out and said so; without the crop there is a range and no number. (Agronomy, section 1; evidence hg-08, bp-28, B04, ll-01 to ll-06.)
 """
 
-from generator.calculators.counting import down, half_up
+from generator.calculators.counting import down
 from generator.calculators.drawing_views import Row, draw_views
 from generator.calculators.facts import Maybe
 from generator.calculators.node_records import NodeNumberInputs, NodeNumberResult, NodeNumberValues
-from generator.calculators.node_views import View, bearing_of, capacity_of, fruit_view, legal_of, space_view, tonnes
-from generator.calculators.node_words import Chosen, Load, Views, headline_of, notes_of, working_of
-from generator.calculators.reconcile import CAPACITY, FRUIT, LEGAL, ROOM_HIGH, Ceiling, hold, lowest
+from generator.calculators.node_views import bearing_of, capacity_of, fruit_view, legal_of, space_view
+from generator.calculators.node_words import Load, headline_of, notes_of, working_of
+from generator.calculators.reconcile import CAPACITY, lowest
 from generator.calculators.say import Say
 from generator.calculators.units import PER_CENT
 from generator.calculators.vine_classes import Mix, VineClasses, vine_classes
+from generator.calculators.views import Chosen, View, Views, ceilings_of, chosen_of, tonnes
 
 # Of a row: words and sentence of a range, then of one number.
 FRUIT_WORDS: list[str] = ["node_number.row_fruit", "node_number.told_fruit", "node_number.row_fruit_one", "node_number.told_fruit_one"]
@@ -54,32 +55,6 @@ def node_number(inputs: NodeNumberInputs, values: NodeNumberValues) -> NodeNumbe
         working_of(views, chosen) + class_lines(chosen, classes, mix),
         notes_of(views, chosen, classes, inputs.target_yield_t_ha, Load(values.load_low_below, values.load_high_above)),
     )
-
-
-def ceilings_of(views: Views, whole: bool) -> list[Ceiling]:
-    """The ceilings that are known, in whole nodes (nearest; of the law never more) or exact."""
-    found: list[Ceiling] = []
-    if views.capacity.ok:
-        found.append(Ceiling(CAPACITY, float(half_up(views.capacity.high)) if whole else views.capacity.high))
-    if views.room.ok:
-        found.append(Ceiling(ROOM_HIGH, float(half_up(views.room.high)) if whole else views.room.high))
-    if views.law.ok:
-        found.append(Ceiling(LEGAL, float(down(views.law.high)) if whole else views.law.high))
-    return found
-
-
-def chosen_of(views: Views) -> Chosen:
-    """The number held between the views that are known."""
-    whole = ceilings_of(views, True)
-    fruit = float(half_up(views.fruit.nodes))
-    if len(whole) == 0:
-        return Chosen(True, max(1.0, fruit), views.fruit.nodes, False, 0.0, 0.0, FRUIT)
-    low = float(half_up(views.room.low))
-    held = hold(fruit, low, whole, 1.0)
-    if not views.fruit.ok:
-        return Chosen(False, 0.0, 0.0, True, held.low, held.high, "")
-    exact = hold(views.fruit.nodes, views.room.low, ceilings_of(views, False), 0.0)
-    return Chosen(True, held.nodes, exact.nodes, True, held.low, held.high, held.limit)
 
 
 def most_of(views: Views) -> Maybe:

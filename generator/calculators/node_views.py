@@ -5,44 +5,15 @@ of the chain (nodes_for_yield), the vine by its prunings (capacity), the room by
 law is per vine, per hectare, or both: then the lower one holds. (Agronomy, section 1; evidence ll-01 to ll-06.)
 """
 
-from dataclasses import dataclass
-
 from generator.calculators.canopy_space import Room, Space, room_of
-from generator.calculators.capacity import CapacityRules, Grape, capacity_view
+from generator.calculators.capacity import CapacityRules, Grape
 from generator.calculators.facts import Maybe
 from generator.calculators.node_records import NodeNumberInputs, NodeNumberValues
 from generator.calculators.nodes_for_yield import nodes_for_crop
-from generator.calculators.say import Say
-from generator.calculators.units import KG_PER_T, M2_PER_HA, share
+from generator.calculators.units import M2_PER_HA, share
+from generator.calculators.views import Bearing, View, by_law, by_prunings, no_view
 from generator.calculators.yield_chain import Chain, Counts, chain
 from generator.calculators.yield_spread import Limits
-
-
-@dataclass(frozen=True)
-class View:
-    """One view: there or not, its low end, its number (for the crop; else the high end) and its high end, in exact nodes, and the lines
-    that say how it was reckoned."""
-
-    ok: bool
-    low: float
-    nodes: float
-    high: float
-    lines: list[Say]
-
-
-@dataclass(frozen=True)
-class Bearing:
-    """Where the crop was reckoned here: bearing vines per hectare, what a node gives, and the nodes at which it was counted."""
-
-    ok: bool
-    vines_per_ha: float
-    links: Chain
-    nodes_left: Maybe
-
-
-def no_view() -> View:
-    """A view that cannot be taken."""
-    return View(False, 0.0, 0.0, 0.0, [])
 
 
 def entered(low: Maybe, nodes: Maybe, high: Maybe) -> View:
@@ -102,13 +73,6 @@ def bearing_of(inputs: NodeNumberInputs) -> Bearing:
     return Bearing(True, vines.number, chain(counts_of(inputs, vines.number)), inputs.nodes_left)
 
 
-def tonnes(bearing: Bearing, nodes: float) -> Maybe:
-    """What so many nodes give in t/ha; left out where that cannot be reckoned."""
-    if not bearing.ok:
-        return Maybe(False, 0.0)
-    return Maybe(True, (nodes * bearing.links.kg_per_node + bearing.links.other_kg) * bearing.vines_per_ha / KG_PER_T)
-
-
 def fruit_view(inputs: NodeNumberInputs, values: NodeNumberValues) -> View:
     """The nodes that the crop asks for, with the swing of the seasons. Raises ValueError when a node would give nothing."""
     if inputs.fruit_nodes.ok:
@@ -125,8 +89,6 @@ def capacity_of(inputs: NodeNumberInputs, values: NodeNumberValues) -> View:
     """The nodes that the vine carries, by its prunings and the rules followed for its grape."""
     if inputs.capacity_nodes_high.ok:
         return entered(inputs.capacity_nodes_low, inputs.capacity_nodes_high, inputs.capacity_nodes_high)
-    if not inputs.pruning_weight_kg.ok:
-        return no_view()
     rules = CapacityRules(
         values.balanced_first_nodes,
         values.balanced_further_nodes,
@@ -135,13 +97,7 @@ def capacity_of(inputs: NodeNumberInputs, values: NodeNumberValues) -> View:
         values.balanced_vine_most_kg,
         values.nodes_per_kg,
     )
-    grape = Grape(inputs.grape_type, inputs.use, inputs.canopy_form, inputs.climate)
-    found = capacity_view(inputs.pruning_weight_kg.number, grape, rules)
-    lines = [
-        Say("node_number.by_prunings", [inputs.pruning_weight_kg.number, found.low], [found.low_who]),
-        Say("node_number.by_prunings", [inputs.pruning_weight_kg.number, found.high], [found.high_who]),
-    ]
-    return View(True, found.low, found.high, found.high, lines if found.low_who != found.high_who else lines[1:])
+    return by_prunings(inputs.pruning_weight_kg, Grape(inputs.grape_type, inputs.use, inputs.canopy_form, inputs.climate), rules)
 
 
 def space_view(inputs: NodeNumberInputs) -> View:
@@ -182,17 +138,4 @@ def canopy_of(inputs: NodeNumberInputs) -> Room:
 
 def legal_of(inputs: NodeNumberInputs) -> View:
     """The most nodes of a vine by law, where a limit was entered. Raises ValueError when one per hectare stands without the spacing."""
-    per_vine = inputs.legal_nodes_per_vine_most
-    per_ha = inputs.legal_nodes_per_ha_most
-    if not per_ha.ok:
-        most = per_vine.number
-        return View(per_vine.ok, most, most, most, [Say("node_number.law_vine", [most], [])] if per_vine.ok else [])
-    places = vines_per_ha(inputs)
-    if not places.ok:
-        raise ValueError("a legal limit per hectare needs the row spacing and the vine spacing")
-    most = per_ha.number / places.number
-    lines = [Say("node_number.law_ha", [per_ha.number, places.number, most], [])]
-    if per_vine.ok:
-        lines.append(Say("node_number.law_vine", [per_vine.number], []))
-        most = min(most, per_vine.number)
-    return View(True, most, most, most, lines)
+    return by_law(inputs.legal_nodes_per_vine_most, inputs.legal_nodes_per_ha_most, vines_per_ha(inputs))

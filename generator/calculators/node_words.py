@@ -3,35 +3,10 @@
 from dataclasses import dataclass
 
 from generator.calculators.facts import Maybe
-from generator.calculators.node_views import Bearing, View, tonnes
 from generator.calculators.reconcile import CAPACITY, FRUIT, LEGAL, ROOM_LOW
 from generator.calculators.say import Say
 from generator.calculators.vine_classes import Mix, VineClasses
-
-
-@dataclass(frozen=True)
-class Views:
-    """The views in exact nodes, and what a node bears."""
-
-    fruit: View
-    capacity: View
-    room: View
-    law: View
-    bearing: Bearing
-
-
-@dataclass(frozen=True)
-class Chosen:
-    """The number: ok where the crop's view is known; whole and exact; bounded where some ceiling is known: lo and hi in whole nodes; the
-    view that limits."""
-
-    ok: bool
-    nodes: float
-    exact: float
-    bounded: bool
-    low: float
-    high: float
-    limit: str
+from generator.calculators.views import Chosen, Views, tonnes
 
 
 @dataclass(frozen=True)
@@ -71,17 +46,25 @@ def working_of(views: Views, chosen: Chosen) -> list[Say]:
 
 def notes_of(views: Views, chosen: Chosen, classes: VineClasses, target: Maybe, load: Load) -> list[Say]:
     """What limits and what to do about it, conflicts between vine and wire, what was not taken, and what to mind."""
-    notes: list[Say] = []
-    if chosen.ok and chosen.bounded:
-        notes = verdict(views, chosen)
-    notes = notes + honest_crop(views, chosen, target) + vine_and_wire(views) + missing_views(views)
+    notes = conflict_notes(views, chosen, target)
     if chosen.ok:
         notes = notes + [load_note(chosen.nodes, load)] + raising(views, chosen)
         if classes.together:
             notes.append(Say("node_number.together", [], []))
-    if views.law.ok:
-        notes.append(Say("node_number.not_advice", [], []))
-    return notes
+    return notes + law_notes(views)
+
+
+def conflict_notes(views: Views, chosen: Chosen, target: Maybe) -> list[Say]:
+    """What limits, what crop is honest, conflicts between vine and wire, and what was not taken."""
+    notes: list[Say] = []
+    if chosen.ok and chosen.bounded:
+        notes = verdict(views, chosen)
+    return notes + honest_crop(views, chosen, target) + vine_and_wire(views) + missing_views(views)
+
+
+def law_notes(views: Views) -> list[Say]:
+    """That a limit of the law is the one entered, and no advice."""
+    return [Say("node_number.not_advice", [], [])] if views.law.ok else []
 
 
 def verdict(views: Views, chosen: Chosen) -> list[Say]:

@@ -134,6 +134,12 @@ def borne_with(choices: list[Borne], nodes: int) -> Borne:
     raise ValueError("no such choice")
 
 
+def up_to(choices: list[Borne], most: float) -> list[Borne]:
+    """The choices with at most so many nodes; the smallest alone where none has so few."""
+    found = [one for one in choices if float(one.nodes) <= most]
+    return found if len(found) > 0 else choices[:1]
+
+
 def within_room(choices: list[Borne], chosen: Borne, low: float, high: float) -> Borne:
     """The chosen number held inside the room, whose ends are in shoots: where it is over it the one with most bunches that fits, where
     it is under it the first that fills it; half a node either way counts as inside. The first or last choice where none does."""

@@ -5,15 +5,17 @@ from dataclasses import dataclass
 from generator.calculators.bearers import buds_of, has_buds
 from generator.calculators.canopy_space import Room
 from generator.calculators.facts import Facts, Maybe, maybe, number
-from generator.calculators.plan_bearers import Borne, borne_on, counts_by_buds, layouts_of, lost_at_base, most_of, nearest, nodes_known, steps_of
+from generator.calculators.plan_bearers import Borne, borne_on, counts_by_buds, layouts_of, lost_at_base, most_of, nearest, nodes_known, steps_of, up_to, within_room
 from generator.calculators.plan_counts import limits_of
 from generator.calculators.plan_records import BlockPlanValues, Fruit, Named, Part
 from generator.calculators.plan_room import room_view
 from generator.calculators.plan_sampling import sampling_cv_pct
 from generator.calculators.plan_vine import can_be_laid, vine_of
+from generator.calculators.reconcile import ROOM_HIGH, ROOM_LOW, Ceiling, limit_of, lowest
 from generator.calculators.say import Say
 from generator.calculators.units import G_PER_KG, KG_PER_T, PER_CENT
-from generator.calculators.yield_chain import Counts, amount, cvs_of
+from generator.calculators.views import Bearing, Chosen, View, Views, ceilings_of, no_view
+from generator.calculators.yield_chain import Chain, Counts, amount, chain, cvs_of
 from generator.calculators.yield_spread import spread_of
 
 
@@ -23,6 +25,16 @@ class Wish:
 
     kg: float
     bunches: float
+
+
+@dataclass(frozen=True)
+class Laid:
+    """The layout that is kept, the room for its nodes, the number as the views hold it, and what whole bearers cannot do."""
+
+    borne: Borne
+    room: Room
+    chosen: Chosen
+    notes: list[Say]
 
 
 def reckons_by_buds(facts: Facts, target: str) -> bool:
@@ -53,6 +65,43 @@ def counts_at(facts: Facts, values: BlockPlanValues, earlier: list[Part], target
 def room_of(facts: Facts, target: str, borne: Borne) -> Room:
     """The room for nodes that burst as these bearers do; some of theirs must burst."""
     return room_view(facts, target, min(PER_CENT, borne.burst_nodes * PER_CENT / float(borne.nodes)), borne.shoots / borne.burst_nodes)
+
+
+def held_by_buds(facts: Facts, target: str, choices: list[Borne], wanted: Borne, vine: View, law: View) -> Laid:
+    """The layout wanted, held to vine and law as a whole, then inside the room of its own nodes. Where even the smallest layout is over
+    vine or law it stays, and that is said."""
+    ceilings = most_by(vine, law)
+    bound = len(ceilings) > 0
+    most = lowest(ceilings) if bound else Ceiling(ROOM_HIGH, float(choices[len(choices) - 1].nodes))
+    allowed = up_to(choices, most.nodes)
+    start = wanted if float(wanted.nodes) <= most.nodes else most_of(allowed)
+    room = room_of(facts, target, start)
+    each = start.shoots / float(start.nodes)
+    borne = within_room(allowed, start, room.nodes_low_exact * each, room.nodes_high_exact * each)
+    on_these = room_of(facts, target, borne)
+    nodes = float(borne.nodes)
+    high = float(on_these.nodes_high)
+    limit = limit_of(float(wanted.nodes), nodes, ROOM_HIGH)
+    if limit == ROOM_HIGH and nodes < float(start.nodes):
+        high = min(high, nodes)
+    elif limit == ROOM_HIGH or nodes > most.nodes:
+        limit = most.view
+    if bound:
+        high = min(high, most.nodes)
+    notes = [Say("plan.smallest_layout", [nodes, most.nodes], [])] if nodes > most.nodes else []
+    return Laid(borne, on_these, Chosen(True, nodes, nodes, True, min(float(on_these.nodes_low), high), high, limit), notes)
+
+
+def most_by(vine: View, law: View) -> list[Ceiling]:
+    """The ceilings of vine and law in whole nodes, as far as they are known."""
+    nothing = Bearing(False, 0.0, Chain(0.0, 0.0, 0.0, 0.0, 0.0), Maybe(False, 0.0))
+    return ceilings_of(Views(no_view(), vine, no_view(), law, nothing), True)
+
+
+def bearing_by_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str, laid: Laid) -> Bearing:
+    """What a node of this layout bears. Where the number was raised it is left out: bunches to thin are told by the layout wanted."""
+    counts = counts_at(facts, values, earlier, target, laid.borne.nodes)
+    return Bearing(laid.chosen.limit != ROOM_LOW, counts.bearing_vines_per_ha, chain(counts), counts.nodes_left)
 
 
 def wish_of(facts: Facts, counts: Counts, factor: float) -> Wish:

@@ -90,6 +90,9 @@ def notes_of(facts: Facts, values: BlockPlanValues, earlier: list[Part], layout:
     planned = found(earlier, "nodes").number
     if float(layout.nodes) != planned:
         notes = notes + [Say("plan.crop_as_laid", [float(layout.nodes), crop_of(facts, values, earlier, float(layout.nodes)).t_per_ha], [])]
+    law = found(earlier, "legal_most")
+    if law.ok and float(layout.nodes) > law.number:
+        notes = notes + [Say("plan.laid_over_law", [], [])]
     good = maybe(facts, "good_canes_per_vine")
     if good.ok and good.number < float(len(layout.canes)):
         notes = notes + [Say("plan.too_few_good_canes", [float(len(layout.canes)), good.number], [])]

@@ -1,36 +1,29 @@
-"""The plan's node number: what the crop wants against what the canopy has room for.
+"""The plan's node number: what the crop wants against what the vine carries, what the canopy has room for, and the law.
 
-N = clamp(fruit, lo, hi) by reconcile.py, as in the calculator node_number. The vine's own capacity is a third view that is not
-taken here, and the plan says so. The fruit view is no ceiling: below `lo` the nodes stay and bunches are thinned. It stands either
-on buds cut open, bearer by bearer, or on spring counts; never on both, and the plan says on which.
+N = clamp(fruit, lo, hi) by reconcile.py, as in the calculator node_number. What the vine carries by its prunings and what the law
+allows are ceilings where they are known; that the prunings were not weighed is said. The fruit view is no ceiling: below `lo` the
+nodes stay and bunches are thinned. It stands either on buds cut open, bearer by bearer, or on spring counts; never on both, and the
+plan says on which.
 """
 
 from generator.calculators.bearers import has_buds
 from generator.calculators.canopy_space import Room
-from generator.calculators.facts import Facts, known, missing, number
-from generator.calculators.layout_records import CANE
-from generator.calculators.nodes_for_yield import nodes_for_crop
-from generator.calculators.plan_bearers import borne_with, most_of, within_room
-from generator.calculators.plan_by_buds import choices_by_buds, fruit_by_buds, reckons_by_buds, room_of
-from generator.calculators.plan_counts import BESIDE, LINKS, limits_of, spring_counts
+from generator.calculators.facts import Facts, known, maybe, missing, number
+from generator.calculators.node_words import conflict_notes, law_notes, working_of
+from generator.calculators.plan_bearers import borne_with, most_of
+from generator.calculators.plan_by_buds import bearing_by_buds, choices_by_buds, fruit_by_buds, held_by_buds, reckons_by_buds, room_of
+from generator.calculators.plan_by_spring import fruit_by_spring
+from generator.calculators.plan_counts import BESIDE, LINKS, spring_counts
 from generator.calculators.plan_records import BlockPlanValues, Fruit, Named, Part, first_of, known_of, not_asked, rests_of, status_of, waiting
 from generator.calculators.plan_room import BURST, WIRE, room_fault, room_numbers, room_view
 from generator.calculators.plan_system import FORMING, NONE, SYSTEM, target_of
 from generator.calculators.plan_vine import LENGTHS, MEASURED
-from generator.calculators.reconcile import ROOM_HIGH, ROOM_LOW, Ceiling, Held, hold, limit_of
+from generator.calculators.plan_vine_and_law import beside_facts, beside_numbers, beside_uses, law_facts, law_view, views_of, vine_view
 from generator.calculators.say import Say
+from generator.calculators.views import Bearing, Chosen, Views, chosen_of
+from generator.calculators.yield_chain import chain
 
 NODES: str = "node_number"
-# What the forecast says of the number that is chosen is not said of the one that the crop asks for.
-FORECAST_SAYS: list[str] = [
-    "yield_chain.covers_both",
-    "yield_chain.covers_season",
-    "yield_chain.measured_where",
-    "yield_chain.extrapolated",
-    "yield_chain.within_reach",
-]
-SPUR_CORDON: int = 0
-CANE_HEAD: int = 1
 
 
 def fruit_facts(facts: Facts, by_buds: bool) -> list[str]:
@@ -49,9 +42,12 @@ def room_facts(by_buds: bool) -> list[str]:
 
 
 def both_facts(facts: Facts, by_buds: bool) -> list[str]:
-    """The facts of both views, each once, in the order to ask them."""
+    """The facts of both views and of a legal limit, each once, in the order to ask them."""
     names = fruit_facts(facts, by_buds)
-    return names + [fact for fact in room_facts(by_buds) if fact not in names]
+    for fact in room_facts(by_buds) + law_facts(facts):
+        if fact not in names:
+            names = names + [fact]
+    return names
 
 
 def node_number(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part:
@@ -81,16 +77,17 @@ def from_spring(facts: Facts, values: BlockPlanValues, earlier: list[Part], targ
     """The number by spring counts, as far as they are known; room and fruit are never both unknown here."""
     asked = both_facts(facts, False)
     if not room_known:
-        return one_view(facts, asked, fruit_by_spring(facts, values, earlier, target))
+        return one_view(facts, values, asked, fruit_by_spring(facts, values, earlier, target))
     room = room_view(facts, target, number(facts, "budburst_pct"), number(facts, "shoots_per_burst_node"))
     if room.nodes_high < 1:
         return waiting(NODES, NODES, facts, asked, Say("plan.no_room", [], []))
     if not fruit_known:
-        return one_view(facts, asked, room_alone(room))
+        return one_view(facts, values, asked, room_alone(room))
     fruit = fruit_by_spring(facts, values, earlier, target)
-    held = hold(float(fruit.nodes), float(room.nodes_low), [Ceiling(ROOM_HIGH, float(room.nodes_high))], 1.0)
-    exact = hold(fruit.exact, room.nodes_low_exact, [Ceiling(ROOM_HIGH, room.nodes_high_exact)], 0.0)
-    return reconciled(facts, asked, fruit, room, held, exact.nodes)
+    counts = spring_counts(facts, earlier)
+    bearing = Bearing(True, counts.bearing_vines_per_ha, chain(counts), counts.nodes_left)
+    views = views_of(facts, values, fruit, room, bearing)
+    return reconciled(facts, asked, fruit, room, views, chosen_of(views), [])
 
 
 def from_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str, fruit_known: bool, room_known: bool) -> Part:
@@ -102,51 +99,17 @@ def from_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], target
     if most.bunches <= 0.0:
         return waiting(NODES, NODES, facts, asked, Say("plan.barren", [], []))
     if not room_known:
-        return one_view(facts, asked, fruit_by_buds(facts, values, earlier, target, choices))
-    if not fruit_known:
-        room = room_of(facts, target, most)
-        return waiting(NODES, NODES, facts, asked, Say("plan.no_room", [], [])) if room.nodes_high < 1 else one_view(facts, asked, room_alone(room))
-    fruit = fruit_by_buds(facts, values, earlier, target, choices)
-    wanted = borne_with(choices, fruit.nodes)
-    room = room_of(facts, target, wanted)
-    if room.nodes_high < 1:
+        return one_view(facts, values, asked, fruit_by_buds(facts, values, earlier, target, choices))
+    fruit = fruit_by_buds(facts, values, earlier, target, choices) if fruit_known else room_alone(room_of(facts, target, most))
+    wanted = borne_with(choices, fruit.nodes) if fruit_known else most
+    if room_of(facts, target, wanted).nodes_high < 1:
         return waiting(NODES, NODES, facts, asked, Say("plan.no_room", [], []))
-    each = wanted.shoots / float(wanted.nodes)
-    laid = within_room(choices, wanted, room.nodes_low_exact * each, room.nodes_high_exact * each)
-    nodes = float(laid.nodes)
-    on_these = room_of(facts, target, laid)
-    high = float(on_these.nodes_high)
-    held = Held(nodes, min(float(on_these.nodes_low), high), high, limit_of(float(fruit.nodes), nodes, ROOM_HIGH))
-    return reconciled(facts, asked + LENGTHS + MEASURED, fruit, on_these, held, nodes)
-
-
-def fruit_by_spring(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str) -> Fruit:
-    """The nodes that the crop wanted asks for, by spring counts."""
-    found = nodes_for_crop(number(facts, "target_yield_t_ha"), spring_counts(facts, earlier), limits_of(values))
-    notes = [Say("plan.by_spring_counts", [], [])]
-    if has_buds(facts):
-        notes = [Say("plan.by_spring_though_cut", [], [])]
-    return Fruit(
-        nodes=found.nodes,
-        exact=found.nodes_exact,
-        low=found.low,
-        high=found.high,
-        uses=["nodes_for_yield"],
-        headline=found.headline,
-        numbers=[],
-        lines=found.working,
-        notes=notes + form_notes(facts, target) + [note for note in found.notes if note.id not in FORECAST_SAYS],
-    )
-
-
-def form_notes(facts: Facts, target: str) -> list[Say]:
-    """A warning where the vine changes its form: burst and bunches were counted on the other kind of bearer."""
-    if not known(facts, "present_structure") or target == "":
-        return []
-    now = int(number(facts, "present_structure"))
-    if (now == SPUR_CORDON and target == CANE) or (now == CANE_HEAD and target != CANE):
-        return [Say("plan.counts_of_other_form", [], [])]
-    return []
+    if not fruit_known:
+        return one_view(facts, values, asked, fruit)
+    laid = held_by_buds(facts, target, choices, wanted, vine_view(facts, values), law_view(facts))
+    bearing = bearing_by_buds(facts, values, earlier, target, laid)
+    views = views_of(facts, values, fruit, laid.room, bearing)
+    return reconciled(facts, asked + LENGTHS + MEASURED, fruit, laid.room, views, laid.chosen, laid.notes)
 
 
 def room_alone(room: Room) -> Fruit:
@@ -154,13 +117,17 @@ def room_alone(room: Room) -> Fruit:
     return Fruit(0, 0.0, 0.0, 0.0, ["canopy_space"], room.headline, room_numbers(room), room.working, room.notes)
 
 
-def one_view(facts: Facts, asked: list[str], view: Fruit) -> Part:
-    """The part while the other view is not known."""
+def one_view(facts: Facts, values: BlockPlanValues, asked: list[str], view: Fruit) -> Part:
+    """The part while the crop's view or the room's is not known."""
     numbers = view.numbers
     if view.nodes > 0:
         numbers = fruit_numbers(view)
+    vine = vine_view(facts, values)
+    law = law_view(facts)
+    rests_on = known_of(facts, asked + BESIDE) + beside_facts(facts)
     notes = [Say("plan.one_view", [], [])] + view.notes
-    return part_of(facts, "", view.uses, missing(facts, asked), known_of(facts, asked + BESIDE), view.headline, numbers, view.lines, notes)
+    numbers = numbers + beside_numbers(vine, law)
+    return part_of(facts, "", view.uses + beside_uses(vine), missing(facts, asked), rests_on, view.headline, numbers, view.lines + vine.lines + law.lines, notes)
 
 
 def fruit_numbers(fruit: Fruit) -> list[Named]:
@@ -168,24 +135,21 @@ def fruit_numbers(fruit: Fruit) -> list[Named]:
     return [Named("fruit_nodes", float(fruit.nodes)), Named("fruit_nodes_exact", fruit.exact)] + fruit.numbers
 
 
-def reconciled(facts: Facts, asked: list[str], fruit: Fruit, room: Room, held: Held, exact: float) -> Part:
-    """Both views: the fruit's number, held inside the room; which view limits, and what to do about it."""
-    numbers = [Named("nodes", held.nodes), Named("nodes_exact", exact), Named("low", held.low), Named("high", held.high)]
-    verdict = Say("plan.fruit_fits", [float(fruit.nodes), held.low, held.high], [])
-    if held.limit == ROOM_HIGH:
-        verdict = Say("plan.room_limits", [float(fruit.nodes), held.high, held.nodes], [])
-    elif held.limit == ROOM_LOW:
-        verdict = Say("plan.keep_and_thin", [float(fruit.nodes), held.low, held.nodes], [])
+def reconciled(facts: Facts, asked: list[str], fruit: Fruit, room: Room, views: Views, chosen: Chosen, of_layout: list[Say]) -> Part:
+    """All views: the crop's number, held between the others; which view limits, what to do about it, and what of that the bearers can
+    do."""
+    numbers = [Named("nodes", chosen.nodes), Named("nodes_exact", chosen.exact), Named("low", chosen.low), Named("high", chosen.high)]
+    said = conflict_notes(views, chosen, maybe(facts, "target_yield_t_ha")) + [Say("plan.weak_and_strong", [], [])] + law_notes(views)
     return part_of(
         facts,
-        held.limit,
-        fruit.uses + ["canopy_space"],
-        [],
-        known_of(facts, asked + BESIDE + ["cordon_arms", "arm_length_m"]),
-        Say("plan.nodes", [held.nodes, fruit.low, fruit.high], []),
-        numbers + fruit_numbers(fruit) + room_numbers(room),
-        [Say("plan.fruit_view", [], [])] + fruit.lines + [Say("plan.room_view", [], [])] + room.working,
-        [verdict, Say("plan.capacity_not_taken", [], [])] + fruit.notes + room.notes,
+        chosen.limit,
+        fruit.uses + ["canopy_space"] + beside_uses(views.capacity),
+        missing(facts, law_facts(facts)),
+        known_of(facts, asked + BESIDE + ["cordon_arms", "arm_length_m"]) + beside_facts(facts),
+        Say("plan.nodes", [chosen.nodes, fruit.low, fruit.high], []),
+        numbers + fruit_numbers(fruit) + room_numbers(room) + beside_numbers(views.capacity, views.law),
+        working_of(views, chosen),
+        of_layout + said + fruit.notes + room.notes,
     )
 
 

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from generator.calculators.answer import STATUS_NAMES
 from generator.calculators.drawing_shapes import Drawing
 from generator.calculators.facts import ASSUMED, COMPUTED, Facts, Maybe, known, missing, place, weakest
+from generator.calculators.figures import Figure
 from generator.calculators.say import Say
 
 
@@ -63,7 +64,7 @@ class Fruit:
 
 @dataclass(frozen=True)
 class BlockPlanValues:
-    """The values of the parts' calculators: see there."""
+    """The values of the parts' calculators: see there. Of what the vine carries every author's rule (see capacity)."""
 
     interval_level_pct: float
     interval_z: float
@@ -80,6 +81,12 @@ class BlockPlanValues:
     primordia_sd: float
     bud_likeness: float
     canes_cut_most: float
+    balanced_first_nodes: list[Figure]
+    balanced_further_nodes: list[Figure]
+    balanced_unit_kg: list[Figure]
+    balanced_vine_least_kg: list[Figure]
+    balanced_vine_most_kg: list[Figure]
+    nodes_per_kg: list[Figure]
 
 
 @dataclass(frozen=True)

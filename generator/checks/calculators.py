@@ -4,7 +4,8 @@ A form in rules/calculators/ lists inputs, values and outputs for the page; the 
 generator/calculators/ has the records `<Name>Inputs`, `<Name>Values` and `<Name>Result`. An input may be left out in
 both or in neither (`optional: true` there, `Maybe` here); a number is a float, a whole number or a choice an int, yes
 or no a bool; a fact that is asked by node is listed once and is a `list[Maybe]`, node 1 first; `rows:` lists
-the columns of a record, and the code takes `rows: list[ThatRecord]`. In the example, the code takes the area as one that may be left out.
+the columns of a record, and the code takes `rows: list[ThatRecord]`; `used_in:` names calculators that ask the facts
+it gives. In the example, the code takes the area as one that may be left out.
 
 Wrong:
 
@@ -65,6 +66,7 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
         yield from _types(rulebook, form, inputs)
         if form.rows and ROWS in inputs:
             yield from _rows(form, inputs[ROWS])
+        yield from _used_in(rulebook, form)
 
 
 def _differences(
@@ -108,6 +110,21 @@ def _rows(form: CalculatorForm, has: Any) -> Iterator[Problem]:
     if not callable(getattr(calculator_module(form.id), "row_faults", None)):
         step = "Write `def row_faults(row: SomeRecord) -> list[Say]`, which gives [] for a row that can be."
         yield at(form, "The code has no function `row_faults`.", step)
+
+
+def _used_in(rulebook: Rulebook, form: CalculatorForm) -> Iterator[Problem]:
+    """Where its answer leads: a calculator that there is, facts that it asks, outputs of this form."""
+    for use in form.used_in:
+        taker = rulebook.calculators.get(use.calculator)
+        if taker is None:
+            yield at(form, f"Its answer leads to `{use.calculator}`, which is no calculator.", "Name one in rules/calculators/.")
+            continue
+        asked, given = {one.fact for one in taker.inputs}, {output.id for output in form.outputs}
+        for fact, output in use.gives.items():
+            if fact not in asked:
+                yield at(form, f"It gives `{fact}` to `{taker.id}`, which does not ask it.", "Name a fact that is asked there.")
+            if output not in given:
+                yield at(form, f"It gives `{output}` to `{taker.id}`, and no output has this name.", "Name an output of this form.")
 
 
 def _fields(form: CalculatorForm) -> dict[str, Input]:

@@ -37,7 +37,7 @@ STYLES = ["guide.css", "look.css", "tally.css"]
 # The ranked layouts: their page's own scripts. Large sums, as those of the plan, are files of their own, which come with the first answer.
 OPTIONS, RANKED, PLAN_SUMS = "layout_options", ["drawing.js", "layout.js"], "plan.sums.js"
 SUMS_LATER = [OPTIONS, "injury_adjustment", "node_number", "nodes_for_yield", "yield_forecast"]
-PLAN_WORDS = ["choice.", "term."]
+PLAN_SENTENCES, PLAN_WORDS = ["plan.", "node_number."], ["choice.", "term."]
 
 
 compiled = cache(compile_module)
@@ -123,7 +123,8 @@ def sums_of(name: str) -> str:
 def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
     """The script of a calculator's page: the calculator compiled, unless its sums come later, its form's data and its values."""
     data = calculator_data(rulebook, form)
-    end = [asset("calculator.js"), "Guide.page.calculator();\n"]
+    onward = [asset("uses.js")] if form.used_in else []
+    end = [*onward, asset("calculator.js"), "Guide.page.calculator();\n"]
     if takes_tally(form):
         return "\n".join([add(from_the_start(data) | {"sums": FOLDER + sums_of(form.id)}), *by_node(data), *map(asset, FIRST), *end])
     shown = RANKED if form.id == OPTIONS else draws(form)
@@ -159,8 +160,18 @@ def calculator_data(rulebook: Rulebook, form: CalculatorForm) -> dict[str, Any]:
         "required": [needed.fact for needed in form.inputs if not needed.optional],
         "outputs": [{"id": one.id, "label": one.label, "unit": one.unit, "digits": one.digits} for one in form.outputs],
         **({"rows": [{"id": one.id, "high": one.high} for one in form.rows]} if form.rows else {}),
+        **({"uses": uses(rulebook, form)} if form.used_in else {}),
         "values": encode.encode_values(rulebook, form.id),
     }
+
+
+def uses(rulebook: Rulebook, form: CalculatorForm) -> list[dict[str, Any]]:
+    """The pages that its answer leads to: address from the root, name, the facts that they ask, and which output fills which fact."""
+    takers = [(use, rulebook.calculators[use.calculator]) for use in form.used_in if use.calculator in rulebook.calculators]
+    return [
+        {"page": f"c/{taker.id}.html", "title": taker.title, "asks": [one.fact for one in taker.inputs], "gives": use.gives}
+        for use, taker in takers
+    ]
 
 
 def by_node(data: dict[str, Any]) -> list[str]:
@@ -172,12 +183,13 @@ def plan_script(rulebook: Rulebook) -> str:
     """The plan compiled, with every table, fact and word that it may need."""
     modules = own_modules(PLAN, INFLUENCE)
     tables = plain(plan_tables(rulebook))
-    sentences = [*SENTENCES, "plan.", *(f"{name}." for name in [*modules, *DRAWN])]
+    sentences = [*SENTENCES, *PLAN_SENTENCES, *(f"{name}." for name in [*modules, *DRAWN])]
+    named = [*PLAN_WORDS, *(f"figure.{name}." for name in encode.compared_values(PLAN))]
     data = {
         **page_data(rulebook, PLAN, ""),
         "groups": plain(of_plan(rulebook)),
         "stages": {stage.id: {"number": stage.number, "title": stage.title} for stage in rulebook.stages.values()},
-        "catalogue": bare_catalogue(encode.encode_catalogue(rulebook, sentences, PLAN_WORDS, list(rulebook.facts))),
+        "catalogue": bare_catalogue(encode.encode_catalogue(rulebook, sentences, named, list(rulebook.facts))),
         "tables": bare_tables(rulebook, tables, {table["id"] for table in tables}),
         "main": DECISION,
         "ends": plain(ends(rulebook)),

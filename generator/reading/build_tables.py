@@ -8,7 +8,7 @@ from generator.reading.cells import BadCell, Column, parse_cell
 from generator.reading.documents import Document
 from generator.reading.near import suggestion
 from generator.reading.varieties import Variety
-from generator.reading.tables import CalculatorForm, Cell, Decision, Example, Gap, Input, Outcome, Output, Row, RowColumn
+from generator.reading.tables import CalculatorForm, Cell, Decision, Example, Gap, Input, Outcome, Output, Row, RowColumn, UsedIn
 from generator.reading.variety_lists import variety_rows
 from generator.reading.weighed import policy_faults, sums
 
@@ -80,6 +80,7 @@ def calculator(document: Document) -> CalculatorForm:
         cautions=tuple(data.get("cautions", ())),
         terms=tuple(data.get("terms", ())),
         rows=tuple(_column(entry) for entry in data.get("rows", ())),
+        used_in=tuple(UsedIn(entry["calculator"], entry.get("gives", {})) for entry in data.get("used_in", ())),
     )
 
 

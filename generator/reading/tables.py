@@ -1,6 +1,6 @@
 """Decision tables and the forms of calculators, typed."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from generator.reading.items import Cite, Item
 
@@ -144,9 +144,17 @@ class Output:
 
 
 @dataclass(frozen=True)
+class UsedIn:
+    """A calculator that goes on from another's answer: it opens with what both ask, and `gives` fills facts (by id) from outputs."""
+
+    calculator: str
+    gives: dict[str, str] = field(default_factory=dict)
+
+
+@dataclass(frozen=True)
 class CalculatorForm(Item):
     """The form of a calculator: what it asks, which values it uses, what comes out, and worked examples. rows are the columns of a list of
-    records that it takes under the name `rows` (none for most)."""
+    records that it takes under the name `rows` (none for most); used_in are the calculators that its answer leads to."""
 
     title: str
     question: str
@@ -160,3 +168,4 @@ class CalculatorForm(Item):
     cautions: tuple[str, ...] = ()
     terms: tuple[str, ...] = ()
     rows: tuple[RowColumn, ...] = ()
+    used_in: tuple[UsedIn, ...] = ()

@@ -62,7 +62,7 @@ def test_a_small_crop_wish_does_not_prune_harder(rulebook):
     """The fruit view is no ceiling: the nodes stay at the fewest for a closed canopy, and bunches are thinned."""
     found = made(rulebook, target_yield_t_ha=3)
     assert numbers(found, "node_number")["nodes"] == numbers(found, "node_number")["room_low"] == 16
-    assert "plan.keep_and_thin" in notes(found, "node_number")
+    assert "node_number.keep_and_thin" in notes(found, "node_number")
 
 
 def test_a_canopy_filled_by_other_shoots_has_no_node_number(rulebook):
@@ -71,9 +71,90 @@ def test_a_canopy_filled_by_other_shoots_has_no_node_number(rulebook):
     assert part(found, "node_number")["headline"]["id"] == "plan.no_room" and not found["settled"]
 
 
-def test_the_view_not_taken_is_named(rulebook):
-    """Capacity is not asked yet, and the plan says so."""
-    assert "plan.capacity_not_taken" in notes(made(rulebook), "node_number")
+def test_prunings_not_weighed_are_said_and_ask_nothing(rulebook):
+    """The view of the vine is open: the plan says so, is settled all the same, and has no number for it."""
+    for answer in (None, "unknown"):
+        found = made(rulebook, pruning_weight_kg=answer)
+        assert "node_number.lacks_capacity" in notes(found, "node_number") and found["settled"]
+        assert "capacity_high" not in numbers(found, "node_number")
+
+
+def test_the_vine_is_a_ceiling(rulebook):
+    """0.35 kg of prunings: 10.5 nodes at 30 a kilogram (bp-28), 15.4 by 20 + 20 a pound (bp-13), taken in proportion below a pound. The
+    crop's 18 come down to 15, though the wire needs 16."""
+    found = made(rulebook, pruning_weight_kg=0.35, grape_type="vinifera")
+    got = numbers(found, "node_number")
+    assert (got["capacity_low"], got["capacity_high"]) == (pytest.approx(0.35 * 30), pytest.approx(0.35 / 0.45359237 * 20))
+    assert (got["nodes"], got["low"], got["high"], part(found, "node_number")["choice"]) == (15, 15, 15, "capacity")
+    assert {"node_number.over_capacity", "node_number.honest_crop", "node_number.less_than_wire"} <= set(notes(found, "node_number"))
+    assert "node_number.lacks_capacity" not in notes(found, "node_number")
+
+
+def test_what_the_prunings_say_rests_on_the_grape_and_brings_its_sources(rulebook):
+    """Without prunings the kind of grape moves nothing and no rule of balanced pruning is named; with them it is."""
+    facts = {**rulebook.blocks["demo"].facts, "grape_type": "vinifera"}
+    without, weighed = plan(rulebook, facts), plan(rulebook, {**facts, "pruning_weight_kg": 0.35})
+    rests = [part(one["plan"], "node_number")["rests_on"] for one in (without, weighed)]
+    assert "grape_type" not in rests[0] and {"pruning_weight_kg", "grape_type", "use", "climate"} <= set(rests[1])
+    sources = [{source["id"] for source in one["sources"]} for one in (without, weighed)]
+    assert {"bp-13", "bp-28"} <= sources[1] - sources[0] and without["values"] == weighed["values"]
+
+
+def test_a_vine_that_could_carry_more_than_the_wire_holds_gets_no_more(rulebook):
+    """0.9 kg are 27 nodes at 30 a kilogram (bp-28), over the wire's 24: the number stays the crop's."""
+    found = made(rulebook, pruning_weight_kg=0.9, grape_type="vinifera")
+    assert numbers(found, "node_number")["capacity_low"] == pytest.approx(27)
+    assert (numbers(found, "node_number")["nodes"], part(found, "node_number")["choice"]) == (18, "fruit")
+    assert "node_number.more_than_wire" in notes(found, "node_number")
+
+
+def test_the_law_is_a_ceiling(rulebook):
+    """Fourteen a vine (ll-01) cut the crop's 18 and the wire's 16; that it is no advice is said."""
+    found = made(rulebook, legal_nodes_per_vine_most=14)
+    assert (numbers(found, "node_number")["nodes"], part(found, "node_number")["choice"]) == (14, "legal")
+    assert {"node_number.over_law", "node_number.not_advice"} <= set(notes(found, "node_number"))
+
+
+def test_a_legal_limit_of_the_hectare_is_shared_by_its_places(rulebook):
+    """40 000 on 10 000 m2 / (2.4 m x 1.5 m) places are 14.4 a vine: fourteen whole nodes, never fifteen. Missing vines leave no more."""
+    found = made(rulebook, legal_nodes_per_ha_most=40000, missing_vines_pct=30)
+    got = numbers(found, "node_number")
+    assert (got["legal_most"], got["nodes"], got["nodes_exact"]) == (pytest.approx(14.4), 14, pytest.approx(14.4))
+    both = made(rulebook, legal_nodes_per_ha_most=40000, legal_nodes_per_vine_most=12)
+    assert numbers(both, "node_number")["nodes"] == 12
+
+
+def test_a_legal_limit_of_the_hectare_asks_the_spacing(rulebook):
+    """Bearing vines counted by hand say nothing of the places: the row spacing is asked, and until then the limit is not told."""
+    found = made(rulebook, legal_nodes_per_ha_most=40000, bearing_vines_per_ha=2667, row_spacing_m="unknown")
+    assert "row_spacing_m" in part(found, "node_number")["needs"] and not part(found, "node_number")["settled"]
+    assert "legal_most" not in numbers(found, "node_number")
+
+
+def test_one_view_shows_vine_and_law_beside_it(rulebook):
+    """Without a crop there is no number, but what vine and law say stands there."""
+    found = made(rulebook, target_yield_t_ha="unknown", pruning_weight_kg=0.62, legal_nodes_per_vine_most=12)
+    got = numbers(found, "node_number")
+    assert got["capacity_low"] == pytest.approx(18.6) and got["legal_most"] == 12 and "nodes" not in got
+    lines = [one["id"] for one in part(found, "node_number")["lines"]]
+    assert {"node_number.by_prunings", "node_number.law_vine"} <= set(lines)
+
+
+def test_more_prunings_never_mean_fewer_nodes(rulebook):
+    """The number rises with the vine until the crop or the wire ends it."""
+    got = [numbers(made(rulebook, target_yield_t_ha=20, pruning_weight_kg=kg), "node_number")["nodes"] for kg in (0.1, 0.3, 0.5, 0.7, 1, 3)]
+    assert got == sorted(got) and got[0] == 3 and got[-1] == 24
+
+
+@pytest.mark.parametrize("name", ["nodes", "high", "capacity_low", "capacity_high", "room_low", "room_high", "legal_most"])
+def test_plan_and_calculator_hold_the_same_number(rulebook, name):
+    """The plan's part and the page of the node number come to the same from the same facts."""
+    facts = {**rulebook.blocks["demo"].facts, "pruning_weight_kg": 0.5, "grape_type": "american", "legal_nodes_per_ha_most": 50000}
+    asked = {one.fact for one in rulebook.calculators["node_number"].inputs}
+    theirs = compute(rulebook, "node_number", {fact: value for fact, value in facts.items() if fact in asked})["outputs"]
+    ours = numbers(plan(rulebook, facts)["plan"], "node_number")
+    same = {"room_low": "space_low", "room_high": "space_high"}.get(name, name)
+    assert ours[name] == (int(theirs[same] + 0.5) if name != same else theirs[same])
 
 
 def test_missing_vines_asked_and_unknown_leave_places_only(rulebook):
@@ -151,8 +232,8 @@ def test_counts_from_canes_do_not_hold_for_spurs(rulebook):
 
 
 def test_the_structures_that_the_plan_knows_stand_where_it_expects_them(rulebook):
-    """plan_nodes names two choices of present_structure by their place."""
-    from generator.calculators.plan_nodes import CANE_HEAD, SPUR_CORDON
+    """plan_by_spring names two choices of present_structure by their place."""
+    from generator.calculators.plan_by_spring import CANE_HEAD, SPUR_CORDON
 
     choices = [choice.id for choice in rulebook.facts["present_structure"].choices]
     assert (choices[SPUR_CORDON], choices[CANE_HEAD]) == ("spur_cordon", "cane_head")

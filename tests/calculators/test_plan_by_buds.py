@@ -89,7 +89,7 @@ def test_a_small_wish_does_not_prune_harder_by_buds(rulebook):
     """The nodes stay at what fills the canopy; bunches are thinned, and the plan says so."""
     found = made(rulebook, target_yield_t_ha=2)
     assert numbers(found, "node_number")["nodes"] >= numbers(found, "node_number")["room_low"]
-    assert "plan.keep_and_thin" in notes(found, "node_number")
+    assert "node_number.keep_and_thin" in notes(found, "node_number")
 
 
 def test_a_wish_that_no_bearer_carries_is_said(rulebook):
@@ -117,3 +117,42 @@ def test_the_fewest_canes_from_those_wanted_upwards(rulebook):
     """One cane carries 6 t/ha; who wants two lays two shorter ones."""
     found = made(rulebook, canes_wanted_per_vine=2)
     assert numbers(found, "lay_out")["canes"] == 2 and numbers(made(rulebook), "lay_out")["canes"] == 1
+
+
+def test_whole_layouts_are_held_to_vine_and_law(rulebook):
+    """Twelve nodes are wanted: with eleven or eight allowed the layout of most bunches within that is kept, and every node of it is laid."""
+    for most in (11, 8):
+        found = made(rulebook, legal_nodes_per_vine_most=most)
+        assert (numbers(found, "node_number")["nodes"], part(found, "node_number")["choice"]) == (most, "legal")
+        assert numbers(found, "lay_out")["nodes_laid"] == most and "node_number.honest_crop" in notes(found, "node_number")
+    weak = made(rulebook, pruning_weight_kg=0.3)
+    assert (numbers(weak, "node_number")["nodes"], part(weak, "node_number")["choice"]) == (9, "capacity")
+
+
+def test_the_honest_crop_by_buds_is_the_crop_of_the_layout(rulebook):
+    """One number for the crop: that of the bearers which are laid."""
+    found = made(rulebook, legal_nodes_per_vine_most=8)
+    honest = next(one for one in part(found, "node_number")["notes"] if one["id"] == "node_number.honest_crop")
+    assert honest["numbers"][0] == pytest.approx(numbers(found, "forecast")["t_per_ha"], rel=1e-12)
+
+
+def test_vine_and_wire_of_worked_block_1_are_in_conflict(rulebook):
+    """0.62 kg: 18.6 (bp-28) to 27 nodes by the prunings, 12 to 18 on the wire: the vine could carry more, and none is added."""
+    found = made(rulebook, pruning_weight_kg=0.62, grape_type="vinifera")
+    got = numbers(found, "node_number")
+    assert (round(got["capacity_low"], 1), round(got["capacity_high"])) == (18.6, 27) and got["nodes"] == 12
+    assert "node_number.more_than_wire" in notes(found, "node_number")
+
+
+def test_a_law_under_the_smallest_layout_is_told(rulebook):
+    """One cane and its renewal spur are three nodes; where two are allowed the plan says that these bearers cannot keep to it."""
+    found = made(rulebook, legal_nodes_per_vine_most=2)
+    assert numbers(found, "node_number")["nodes"] == 3
+    assert "plan.smallest_layout" in notes(found, "node_number") and "plan.laid_over_law" in notes(found, "lay_out")
+
+
+def test_a_wish_over_both_room_and_law_is_held_by_the_lower(rulebook):
+    """The room limits where the law leaves more, and the law where the room does."""
+    for most, limit in ((60, "room_high"), (13, "legal")):
+        found = made(rulebook, target_yield_t_ha=12, canes_wanted_per_vine=2, legal_nodes_per_vine_most=most)
+        assert part(found, "node_number")["choice"] == limit and numbers(found, "node_number")["nodes"] <= most

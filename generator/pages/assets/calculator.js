@@ -28,7 +28,7 @@ Guide.page.calculator = function () {
   // Rules of several authors: a table for each topic; those made for other vines are folded away below it.
   function table(lines) {
     return el("table", { "class": "stack" }, [
-      el("thead", {}, [el("tr", {}, ["Whose rule", "This vine", "What to know"].map((head) => el("th", { scope: "col" }, [head])))]),
+      el("thead", {}, [el("tr", {}, ["Whose rule", "Here", "What to know"].map((head) => el("th", { scope: "col" }, [head])))]),
       el("tbody", {}, lines.map((line) => el("tr", {}, [
         el("th", { scope: "row" }, [show.word(line.who) + " ", line.standing ? show.standing(line.standing) : ""]), el("td", {}, [show.word(line.says)]),
         el("td", { "class": "means" }, [line.place === 1 ? "Whether it is made for this vine is open. " : "", line.note.id ? show.word(line.note) : ""])
@@ -50,28 +50,36 @@ Guide.page.calculator = function () {
     }))));
   }
 
-  // Where a page shows its result in its own way, the bare figures fold away.
-  function figures(list) {
-    return page.beside ? el("details", {}, [el("summary", {}, ["All figures in one list"]), list]) : list;
+  function open(output, result) { return typeof result[output.id] === "object" && !result[output.id].ok; }
+
+  // The bare figures; those that are open are named in one line. Where a page shows its result in its own way, all fold away.
+  function figures(result) {
+    const lacking = page.beside ? [] : data.outputs.filter((output) => open(output, result));
+    const list = el("dl", { "class": "outputs" }, data.outputs.filter((output) => lacking.indexOf(output) < 0).map((output) => {
+      return el("div", {}, [el("dt", {}, [output.label]), el("dd", { id: "output-" + output.id }, [shown(output, result)])]);
+    }));
+    if (page.beside) { return [el("details", {}, [el("summary", {}, ["All figures in one list"]), list])]; }
+    return [
+      lacking.length < data.outputs.length ? list : null,
+      lacking.length ? el("p", { "class": "quiet small", id: "left-open" }, ["Left open: " + lacking.map((output) => output.label).join("; ") + "."]) : null
+    ];
   }
 
   function answer(result, rests, fragment, inputs, again) {
-    const outputs = data.outputs.map((output) => {
-      return el("div", {}, [el("dt", {}, [output.label]), el("dd", { id: "output-" + output.id }, [shown(output, result)])]);
-    });
     return [
       page.beside ? page.beside(result, fragment, inputs, again) : null,
       result.drawing ? el("div", { "class": "option" }, [page.drawing.figure(result.drawing, show.word)]) : null,
-      figures(el("dl", { "class": "outputs" }, outputs)),
+    ].concat(figures(result), [
       page.ranked ? page.ranked(result) : null,
       result.compared ? compared(result.compared) : null,
       show.part("What to know about it", result.notes.length ? [show.list("ul", result.notes.map(show.word))] : []),
       show.part("The working", [show.list("ol", result.working.map(show.word))]),
       show.part("What it rests on", [show.list("ul", rests.map(show.rest))]),
       show.care(),
+      page.uses ? page.uses(result, fragment) : null,
       show.keep(fragment),
       show.version()
-    ];
+    ]);
   }
 
   function reckon(all, fragment, headline, rest) {
@@ -86,7 +94,8 @@ Guide.page.calculator = function () {
       return;
     }
     const specs = data.catalogue.facts.filter((spec) => spec.kind !== "text");
-    const used = specs.filter((spec) => Guide.facts.known(all.facts, spec.id));
+    // In the order of the form, as the reader filled it in.
+    const used = questions.map((one) => specs.filter((spec) => spec.id === one.id)[0]).filter((spec) => spec && Guide.facts.known(all.facts, spec.id));
     headline.textContent = show.word(result.headline);
     // The same with other rows, for a page that compares.
     const again = (rows) => Guide[data.name][data.name](Object.assign({}, inputs, { rows: rows }), data.values);
