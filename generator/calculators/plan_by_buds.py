@@ -5,7 +5,19 @@ from dataclasses import dataclass
 from generator.calculators.bearers import buds_of, has_buds
 from generator.calculators.canopy_space import Room
 from generator.calculators.facts import Facts, Maybe, maybe, number
-from generator.calculators.plan_bearers import Borne, borne_on, counts_by_buds, layouts_of, lost_at_base, most_of, nearest, nodes_known, steps_of, up_to, within_room
+from generator.calculators.plan_bearers import (
+    Borne,
+    borne_on,
+    counts_by_buds,
+    layouts_of,
+    lost_at_base,
+    most_of,
+    nearest,
+    nodes_known,
+    steps_of,
+    up_to,
+    within_room,
+)
 from generator.calculators.plan_counts import limits_of
 from generator.calculators.plan_records import BlockPlanValues, Fruit, Named, Part
 from generator.calculators.plan_room import room_view

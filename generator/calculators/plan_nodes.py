@@ -125,9 +125,10 @@ def one_view(facts: Facts, values: BlockPlanValues, asked: list[str], view: Frui
     vine = vine_view(facts, values)
     law = law_view(facts)
     rests_on = known_of(facts, asked + BESIDE) + beside_facts(facts)
+    uses = view.uses + beside_uses(vine)
+    lines = view.lines + vine.lines + law.lines
     notes = [Say("plan.one_view", [], [])] + view.notes
-    numbers = numbers + beside_numbers(vine, law)
-    return part_of(facts, "", view.uses + beside_uses(vine), missing(facts, asked), rests_on, view.headline, numbers, view.lines + vine.lines + law.lines, notes)
+    return part_of(facts, "", uses, missing(facts, asked), rests_on, view.headline, numbers + beside_numbers(vine, law), lines, notes)
 
 
 def fruit_numbers(fruit: Fruit) -> list[Named]:
