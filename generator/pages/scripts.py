@@ -36,7 +36,7 @@ DRAWN = ["drawing"]
 STYLES = ["guide.css", "look.css", "tally.css"]
 # The ranked layouts: their page's own scripts. Large sums, as those of the plan, are files of their own, which come with the first answer.
 OPTIONS, RANKED, PLAN_SUMS = "layout_options", ["drawing.js", "layout.js"], "plan.sums.js"
-SUMS_LATER = [OPTIONS, "injury_adjustment", "node_number", "nodes_for_yield", "yield_forecast"]
+SUMS_LATER = [OPTIONS, "bearer_reach", "injury_adjustment", "node_number", "nodes_for_yield", "yield_forecast"]
 PLAN_SENTENCES, PLAN_WORDS = ["plan.", "node_number."], ["choice.", "term."]
 
 
@@ -124,7 +124,7 @@ def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
     """The script of a calculator's page: the calculator compiled, unless its sums come later, its form's data and its values."""
     data = calculator_data(rulebook, form)
     onward = [asset("uses.js")] if form.used_in else []
-    end = [*onward, asset("calculator.js"), "Guide.page.calculator();\n"]
+    end = [*onward, asset("sums.js"), asset("calculator.js"), "Guide.page.calculator();\n"]
     if takes_tally(form):
         return "\n".join([add(from_the_start(data) | {"sums": FOLDER + sums_of(form.id)}), *by_node(data), *map(asset, FIRST), *end])
     shown = RANKED if form.id == OPTIONS else draws(form)
@@ -198,4 +198,4 @@ def plan_script(rulebook: Rulebook) -> str:
         "behind": behind(rulebook, PLAN),
         "sums": FOLDER + PLAN_SUMS,
     }
-    return "\n".join([add(data), *by_node(data), asset("drawing.js"), asset("plan.js"), "Guide.page.plan();\n"])
+    return "\n".join([add(data), *by_node(data), asset("drawing.js"), asset("sums.js"), asset("plan.js"), "Guide.page.plan();\n"])
