@@ -7,8 +7,8 @@ from generator.reading.rulebook import Rulebook
 from tests.published.printed import prints, rules
 
 READ = ("published", "abstract", "second_hand")
-# A source may print centimetres, millimetres, inches or a share where the guide keeps metres, centimetres or per cent.
-SCALES = (1, 100, 0.01, 0.1, 0.0254)
+# A source may print centimetres, millimetres, inches, pounds or a share where the guide keeps metres, centimetres, kilograms or per cent.
+SCALES = (1, 100, 0.01, 0.1, 0.0254, 0.45359237)
 CLOSE = 0.0006  # two sides of a rounded inch
 
 
