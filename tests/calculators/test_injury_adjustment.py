@@ -82,6 +82,13 @@ def test_shoots_stand_against_the_room():
     assert "injury_adjustment.room_enough" in ids(adjusted(vine_spacing_m=some(3.0)).notes)
 
 
+def test_fifteen_to_a_metre_make_room_for_27_on_1_8_m():
+    """Twenty wanted, 80 primaries and 10 secondaries alone of 100, s .1: 25 nodes, 21.4 shoots at b .95, and 1.8 m hold 27."""
+    found = adjusted(wanted_nodes=20.0, buds_primary_alive=80, buds_secondary_only=10, secondary_share=0.1, vine_spacing_m=some(1.8), noncount_shoots_kept=some(0))
+    assert found.nodes_replacing_with_secondaries.number == 25
+    assert (found.shoots.number, found.shoots_most.number) == pytest.approx((21.4, 27), abs=0.05)
+
+
 buds = st.integers(20, 200).flatmap(lambda cut: st.integers((cut + 1) // 2, cut).flatmap(
     lambda alive: st.tuples(st.just(cut), st.just(alive), st.integers(0, cut - alive))))
 shares = st.floats(0.0, 1.0)
