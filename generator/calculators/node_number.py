@@ -8,7 +8,7 @@ from generator.calculators.counting import down
 from generator.calculators.drawing_views import Row, draw_views
 from generator.calculators.facts import Maybe
 from generator.calculators.node_records import NodeNumberInputs, NodeNumberResult, NodeNumberValues
-from generator.calculators.node_views import bearing_of, capacity_of, fruit_view, legal_of, space_view
+from generator.calculators.node_views import bearing_here, capacity_of, fruit_view, legal_of, space_view
 from generator.calculators.node_words import Load, headline_of, notes_of, working_of
 from generator.calculators.reconcile import CAPACITY, lowest
 from generator.calculators.say import Say
@@ -24,7 +24,7 @@ ROOM_WORDS: list[str] = ["node_number.row_room", "node_number.told_room", "node_
 
 def node_number(inputs: NodeNumberInputs, values: NodeNumberValues) -> NodeNumberResult:
     """The number with its range. Raises ValueError when no view can be taken or one is the wrong way round."""
-    views = Views(fruit_view(inputs, values), capacity_of(inputs, values), space_view(inputs), legal_of(inputs), bearing_of(inputs))
+    views = Views(fruit_view(inputs, values), capacity_of(inputs, values), space_view(inputs), legal_of(inputs), bearing_here(inputs))
     if not views.fruit.ok and not views.capacity.ok and not views.room.ok:
         raise ValueError("take one view at least: the crop wanted with its counts, the weight of the prunings, or the vine spacing")
     chosen = chosen_of(views)

@@ -11,8 +11,8 @@ from generator.calculators.facts import Maybe
 from generator.calculators.node_records import NodeNumberInputs, NodeNumberValues
 from generator.calculators.nodes_for_yield import nodes_for_crop
 from generator.calculators.units import M2_PER_HA, share
-from generator.calculators.views import Bearing, View, by_law, by_prunings, no_view
-from generator.calculators.yield_chain import Chain, Counts, chain
+from generator.calculators.views import Bearing, View, bearing_of, by_law, by_prunings, no_bearing, no_view
+from generator.calculators.yield_chain import Counts
 from generator.calculators.yield_spread import Limits
 
 
@@ -65,12 +65,12 @@ def counts_of(inputs: NodeNumberInputs, vines: float) -> Counts:
     )
 
 
-def bearing_of(inputs: NodeNumberInputs) -> Bearing:
+def bearing_here(inputs: NodeNumberInputs) -> Bearing:
     """What a node gives; not ok where a count is not known."""
     vines = bearing_vines(inputs)
     if not vines.ok or not inputs.bunches_per_shoot.ok or not inputs.bunch_weight_g.ok:
-        return Bearing(False, 0.0, Chain(0.0, 0.0, 0.0, 0.0, 0.0), inputs.nodes_left)
-    return Bearing(True, vines.number, chain(counts_of(inputs, vines.number)), inputs.nodes_left)
+        return no_bearing(inputs.nodes_left)
+    return bearing_of(counts_of(inputs, vines.number))
 
 
 def fruit_view(inputs: NodeNumberInputs, values: NodeNumberValues) -> View:
@@ -78,7 +78,7 @@ def fruit_view(inputs: NodeNumberInputs, values: NodeNumberValues) -> View:
     if inputs.fruit_nodes.ok:
         return entered(inputs.fruit_nodes_low, inputs.fruit_nodes, inputs.fruit_nodes_high)
     vines = bearing_vines(inputs)
-    if not inputs.target_yield_t_ha.ok or not bearing_of(inputs).ok:
+    if not inputs.target_yield_t_ha.ok or not bearing_here(inputs).ok:
         return no_view()
     limits = Limits(values.interval_level_pct, values.interval_z, values.season_spread_pct, values.extrapolation_limit_pct)
     found = nodes_for_crop(inputs.target_yield_t_ha.number, counts_of(inputs, vines.number), limits)

@@ -18,7 +18,7 @@ from generator.calculators.plan_bearers import (
     up_to,
     within_room,
 )
-from generator.calculators.plan_counts import limits_of
+from generator.calculators.plan_counts import limits_of, spring_counts
 from generator.calculators.plan_records import BlockPlanValues, Fruit, Named, Part
 from generator.calculators.plan_room import room_view
 from generator.calculators.plan_sampling import sampling_cv_pct
@@ -26,8 +26,8 @@ from generator.calculators.plan_vine import can_be_laid, vine_of
 from generator.calculators.reconcile import ROOM_HIGH, ROOM_LOW, Ceiling, limit_of, lowest
 from generator.calculators.say import Say
 from generator.calculators.units import G_PER_KG, KG_PER_T, PER_CENT
-from generator.calculators.views import Bearing, Chosen, View, Views, ceilings_of, no_view
-from generator.calculators.yield_chain import Chain, Counts, amount, chain, cvs_of
+from generator.calculators.views import Chosen, View, Views, ceilings_of, no_bearing, no_view
+from generator.calculators.yield_chain import Counts, amount, cvs_of
 from generator.calculators.yield_spread import spread_of
 
 
@@ -74,6 +74,11 @@ def counts_at(facts: Facts, values: BlockPlanValues, earlier: list[Part], target
     return counts_by_buds(facts, earlier, borne_on(layout, buds, lost), sampling_cv_pct(facts, values, buds, layout, lost))
 
 
+def chain_counts(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str, nodes: int) -> Counts:
+    """The chain's links for number, crop and layout alike: of the layout of so many nodes where buds were cut open, else spring counts."""
+    return counts_at(facts, values, earlier, target, nodes) if reckons_by_buds(facts, target) else spring_counts(facts, earlier)
+
+
 def room_of(facts: Facts, target: str, borne: Borne) -> Room:
     """The room for nodes that burst as these bearers do; some of theirs must burst."""
     return room_view(facts, target, min(PER_CENT, borne.burst_nodes * PER_CENT / float(borne.nodes)), borne.shoots / borne.burst_nodes)
@@ -106,14 +111,7 @@ def held_by_buds(facts: Facts, target: str, choices: list[Borne], wanted: Borne,
 
 def most_by(vine: View, law: View) -> list[Ceiling]:
     """The ceilings of vine and law in whole nodes, as far as they are known."""
-    nothing = Bearing(False, 0.0, Chain(0.0, 0.0, 0.0, 0.0, 0.0), Maybe(False, 0.0))
-    return ceilings_of(Views(no_view(), vine, no_view(), law, nothing), True)
-
-
-def bearing_by_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str, laid: Laid) -> Bearing:
-    """What a node of this layout bears. Where the number was raised it is left out: bunches to thin are told by the layout wanted."""
-    counts = counts_at(facts, values, earlier, target, laid.borne.nodes)
-    return Bearing(laid.chosen.limit != ROOM_LOW, counts.bearing_vines_per_ha, chain(counts), counts.nodes_left)
+    return ceilings_of(Views(no_view(), vine, no_view(), law, no_bearing(Maybe(False, 0.0))), True)
 
 
 def wish_of(facts: Facts, counts: Counts, factor: float) -> Wish:

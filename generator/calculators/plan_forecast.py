@@ -1,8 +1,8 @@
 """The plan's crop to expect from the node number, with what is in its interval."""
 
 from generator.calculators.facts import Facts
-from generator.calculators.plan_by_buds import counts_at, reckons_by_buds
-from generator.calculators.plan_counts import limits_of, spring_counts
+from generator.calculators.plan_by_buds import chain_counts, reckons_by_buds
+from generator.calculators.plan_counts import limits_of
 from generator.calculators.plan_nodes import NODES
 from generator.calculators.plan_records import BlockPlanValues, Named, Part, found, not_asked, rests_of, status_of, waiting
 from generator.calculators.plan_system import FORMING, NONE, SYSTEM, target_of
@@ -45,10 +45,7 @@ def forecast(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part
 
 def crop_of(facts: Facts, values: BlockPlanValues, earlier: list[Part], nodes: float) -> Crop:
     """The forecast for a node number: by the bearers of its layout where buds were cut open, else by spring counts."""
-    target = target_of(earlier)
-    if reckons_by_buds(facts, target):
-        return crop_of_nodes(nodes, counts_at(facts, values, earlier, target, int(nodes)), limits_of(values))
-    return crop_of_nodes(nodes, spring_counts(facts, earlier), limits_of(values))
+    return crop_of_nodes(nodes, chain_counts(facts, values, earlier, target_of(earlier), int(nodes)), limits_of(values))
 
 
 def numbers_of(result: Crop, canopy_m: float) -> list[Named]:

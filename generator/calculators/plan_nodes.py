@@ -11,17 +11,17 @@ from generator.calculators.canopy_space import Room
 from generator.calculators.facts import Facts, known, maybe, missing, number
 from generator.calculators.node_words import conflict_notes, law_notes, working_of
 from generator.calculators.plan_bearers import borne_with, most_of
-from generator.calculators.plan_by_buds import bearing_by_buds, choices_by_buds, fruit_by_buds, held_by_buds, reckons_by_buds, room_of
+from generator.calculators.plan_by_buds import chain_counts, choices_by_buds, fruit_by_buds, held_by_buds, reckons_by_buds, room_of
 from generator.calculators.plan_by_spring import fruit_by_spring
-from generator.calculators.plan_counts import BESIDE, LINKS, spring_counts
+from generator.calculators.plan_counts import BESIDE, LINKS
 from generator.calculators.plan_records import BlockPlanValues, Fruit, Named, Part, first_of, known_of, not_asked, rests_of, status_of, waiting
 from generator.calculators.plan_room import BURST, WIRE, room_fault, room_numbers, room_view
 from generator.calculators.plan_system import FORMING, NONE, SYSTEM, target_of
 from generator.calculators.plan_vine import LENGTHS, MEASURED
 from generator.calculators.plan_vine_and_law import beside_facts, beside_numbers, beside_uses, law_facts, law_view, views_of, vine_view
+from generator.calculators.reconcile import ROOM_LOW
 from generator.calculators.say import Say
-from generator.calculators.views import Bearing, Chosen, Views, chosen_of
-from generator.calculators.yield_chain import chain
+from generator.calculators.views import Chosen, Views, bearing_of, chosen_of, no_bearing
 
 NODES: str = "node_number"
 
@@ -84,9 +84,7 @@ def from_spring(facts: Facts, values: BlockPlanValues, earlier: list[Part], targ
     if not fruit_known:
         return one_view(facts, values, asked, room_alone(room))
     fruit = fruit_by_spring(facts, values, earlier, target)
-    counts = spring_counts(facts, earlier)
-    bearing = Bearing(True, counts.bearing_vines_per_ha, chain(counts), counts.nodes_left)
-    views = views_of(facts, values, fruit, room, bearing)
+    views = views_of(facts, values, fruit, room, bearing_of(chain_counts(facts, values, earlier, target, fruit.nodes)))
     return reconciled(facts, asked, fruit, room, views, chosen_of(views), [])
 
 
@@ -107,7 +105,9 @@ def from_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], target
     if not fruit_known:
         return one_view(facts, values, asked, fruit)
     laid = held_by_buds(facts, target, choices, wanted, vine_view(facts, values), law_view(facts))
-    bearing = bearing_by_buds(facts, values, earlier, target, laid)
+    counts = chain_counts(facts, values, earlier, target, laid.borne.nodes)
+    # Where the number was raised, the bunches to thin are those over the layout wanted, and fruit_by_buds tells them.
+    bearing = bearing_of(counts) if laid.chosen.limit != ROOM_LOW else no_bearing(counts.nodes_left)
     views = views_of(facts, values, fruit, laid.room, bearing)
     return reconciled(facts, asked + LENGTHS + MEASURED, fruit, laid.room, views, laid.chosen, laid.notes)
 

@@ -11,7 +11,7 @@ from generator.calculators.facts import Maybe
 from generator.calculators.reconcile import CAPACITY, FRUIT, LEGAL, ROOM_HIGH, Ceiling, hold
 from generator.calculators.say import Say
 from generator.calculators.units import KG_PER_T
-from generator.calculators.yield_chain import Chain
+from generator.calculators.yield_chain import Chain, Counts, chain
 
 
 @dataclass(frozen=True)
@@ -64,6 +64,16 @@ class Chosen:
 def no_view() -> View:
     """A view that cannot be taken."""
     return View(False, 0.0, 0.0, 0.0, [])
+
+
+def no_bearing(nodes_left: Maybe) -> Bearing:
+    """Where the crop cannot be reckoned."""
+    return Bearing(False, 0.0, Chain(0.0, 0.0, 0.0, 0.0, 0.0), nodes_left)
+
+
+def bearing_of(counts: Counts) -> Bearing:
+    """What a node gives by these counts."""
+    return Bearing(True, counts.bearing_vines_per_ha, chain(counts), counts.nodes_left)
 
 
 def tonnes(bearing: Bearing, nodes: float) -> Maybe:
