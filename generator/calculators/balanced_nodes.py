@@ -3,8 +3,8 @@
 nodes = first + further x (prunings / unit - 1); named formulas fill the three numbers, the user's own come first. For whoever reconciles the
 three views of the node number, capacity.py has
 
-    capacity_view(pruning_weight_kg: float, grape: Grape, rules: CapacityRules) -> CapacityView(low, high, low_who, high_who, formula,
-        below_first_unit)
+    capacity_view(pruning_weight_kg: float, grape: Grape, rules: CapacityRules, chosen: str) -> CapacityView(low, high, low_who,
+        high_who, formula, below_first_unit)
 
 with Grape(grape_type, use, canopy_form, climate: all Maybe) and rules_of(values) here. Evidence: bp-01 to bp-28.
 """
@@ -12,7 +12,7 @@ with Grape(grape_type, use, canopy_form, climate: all Maybe) and rules_of(values
 from dataclasses import dataclass
 
 from generator.calculators.balanced_words import compared_rules, headline_of, notes_of, working_of
-from generator.calculators.capacity import CapacityRules, Formula, Grape, capacity_view, followed, formula_of, nodes_by
+from generator.calculators.capacity import CapacityRules, Formula, Grape, capacity_view, chosen_notes, followed, formula_of, named, nodes_by
 from generator.calculators.counting import half_up
 from generator.calculators.facts import Maybe
 from generator.calculators.figures import Compared, Figure
@@ -76,7 +76,7 @@ def balanced_nodes(inputs: BalancedNodesInputs, values: BalancedNodesValues) -> 
     rules = rules_of(values)
     grape = Grape(inputs.grape_type, inputs.use, inputs.canopy_form, inputs.climate)
     name = chosen(inputs, rules, grape)
-    view = capacity_view(inputs.pruning_weight_kg, grape, rules)
+    view = capacity_view(inputs.pruning_weight_kg, grape, rules, "" if name == OWN else name)
     exact = Maybe(False, 0.0)
     nodes = Maybe(False, 0.0)
     look_back = Maybe(False, 0.0)
@@ -100,7 +100,8 @@ def balanced_nodes(inputs: BalancedNodesInputs, values: BalancedNodesValues) -> 
         compared_rules(rules, grape, inputs.pruning_weight_kg, name),
         headline_of(rules, name, nodes, below, inputs.pruning_weight_kg),
         working + [Say("balanced_nodes.view", [view.low, view.high], [view.low_who, view.high_who])],
-        notes_of(look_back, inputs.nodes_left, exact, values.balanced_cap_nodes)
+        chosen_notes(rules, grape, inputs.pruning_weight_kg, named(rules, inputs.balanced_formula) if name != OWN else "")
+        + notes_of(look_back, inputs.nodes_left, exact, values.balanced_cap_nodes)
         + [Say("balanced_nodes.sample", [values.prunings_sample_groups, values.prunings_sample_vines], [])],
     )
 
@@ -125,12 +126,8 @@ def chosen(inputs: BalancedNodesInputs, rules: CapacityRules, grape: Grape) -> s
         return OWN
     if len(given) > 0:
         raise ValueError("an own rule needs its first number, its second number and its weight")
-    if not inputs.balanced_formula.ok:
-        return followed(rules, grape, inputs.pruning_weight_kg)
-    place = int(inputs.balanced_formula.number)
-    if place >= len(rules.first):
-        raise ValueError("the rule that was named is not among the printed ones")
-    return rules.first[place].id
+    by_hand = named(rules, inputs.balanced_formula)
+    return by_hand if by_hand != "" else followed(rules, grape, inputs.pruning_weight_kg)
 
 
 def own_rule(inputs: BalancedNodesInputs) -> Formula:

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 
 from generator.calculators.facts import Maybe
 from generator.calculators.figures import FITS, OTHER, Figure, figure_of, number_of, standing_of
+from generator.calculators.say import Say
 
 
 @dataclass(frozen=True)
@@ -46,7 +47,7 @@ class CapacityRules:
 @dataclass(frozen=True)
 class CapacityView:
     """Nodes per vine that the vine's growth stands for, low to high, by the rules followed; the words of the two rules (name them with
-    `figures.who`); formula is the id of the balanced rule followed, "" where none is made for this grape; below_first_unit: the vine gave
+    `figures.who`); formula is the id of the balanced rule, "" where none is made for this grape; below_first_unit: the vine gave
     less prunings than that rule's first unit, and its number was taken in proportion."""
 
     low: float
@@ -57,12 +58,22 @@ class CapacityView:
     below_first_unit: bool
 
 
-def capacity_view(pruning_weight_kg: float, grape: Grape, rules: CapacityRules) -> CapacityView:
-    """The two rules followed for this grape, from the smaller to the larger number. Raises ValueError when a rule lacks a number or no
-    rule by the kilogram is for all."""
+def named(rules: CapacityRules, formula: Maybe) -> str:
+    """The id of the rule that was chosen by hand (the place of its choice), "" for none. Raises ValueError when it is not there."""
+    if not formula.ok:
+        return ""
+    place = int(formula.number)
+    if place >= len(rules.first):
+        raise ValueError("the rule that was named is not among the printed ones")
+    return rules.first[place].id
+
+
+def capacity_view(pruning_weight_kg: float, grape: Grape, rules: CapacityRules, chosen: str) -> CapacityView:
+    """Two rules, from the smaller to the larger number: the one chosen ("" for the one made for this vine), and the one by the kilogram.
+    Raises ValueError when a rule lacks a number or no rule by the kilogram is for all."""
     by_kg = followed_by_kg(rules, grape)
     kg_nodes = by_kg.number * pruning_weight_kg
-    name = followed(rules, grape, pruning_weight_kg)
+    name = chosen if chosen != "" else followed(rules, grape, pruning_weight_kg)
     if name == "":
         return CapacityView(kg_nodes, kg_nodes, by_kg.word, by_kg.word, "", False)
     rule = formula_of(rules, name)
@@ -72,6 +83,16 @@ def capacity_view(pruning_weight_kg: float, grape: Grape, rules: CapacityRules) 
     if nodes < kg_nodes:
         return CapacityView(nodes, kg_nodes, word, by_kg.word, name, below)
     return CapacityView(kg_nodes, nodes, by_kg.word, word, name, below)
+
+
+def chosen_notes(rules: CapacityRules, grape: Grape, weight_kg: float, chosen: str) -> list[Say]:
+    """That a rule chosen by hand is made for other vines, or for vines of another size."""
+    if chosen == "":
+        return []
+    figure = figure_of(rules.first, chosen)
+    if place_in_size(rules, figure, grape, weight_kg) != OTHER:
+        return []
+    return [Say("capacity.for_others", [], [figure.word])]
 
 
 def nodes_by(rule: Formula, weight_kg: float) -> float:

@@ -8,13 +8,13 @@ from generator.calculators.counting import down
 from generator.calculators.drawing_views import Row, draw_views
 from generator.calculators.facts import Maybe
 from generator.calculators.node_records import NodeNumberInputs, NodeNumberResult, NodeNumberValues
-from generator.calculators.node_views import bearing_here, capacity_of, fruit_view, legal_of, space_view
+from generator.calculators.node_views import bearing_here, capacity_of, fruit_view, legal_of, space_view, weighed
 from generator.calculators.node_words import Load, headline_of, notes_of, working_of
 from generator.calculators.reconcile import CAPACITY, lowest
 from generator.calculators.say import Say
 from generator.calculators.units import PER_CENT
 from generator.calculators.vine_classes import Mix, VineClasses, vine_classes
-from generator.calculators.views import Chosen, View, Views, ceilings_of, chosen_of, tonnes
+from generator.calculators.views import Chosen, View, Views, ceilings_of, chosen_of, rule_notes, tonnes
 
 # Of a row: words and sentence of a range, then of one number.
 FRUIT_WORDS: list[str] = ["node_number.row_fruit", "node_number.told_fruit", "node_number.row_fruit_one", "node_number.told_fruit_one"]
@@ -53,8 +53,13 @@ def node_number(inputs: NodeNumberInputs, values: NodeNumberValues) -> NodeNumbe
         draw_views(rows_of(views), Maybe(chosen.ok, chosen.nodes)),
         headline_of(chosen, classes, mix),
         working_of(views, chosen) + class_lines(chosen, classes, mix),
-        notes_of(views, chosen, classes, inputs.target_yield_t_ha, Load(values.load_low_below, values.load_high_above)),
+        notes_of(views, chosen, classes, inputs.target_yield_t_ha, Load(values.load_low_below, values.load_high_above)) + by_hand(inputs, values),
     )
+
+
+def by_hand(inputs: NodeNumberInputs, values: NodeNumberValues) -> list[Say]:
+    """What to know of a rule of balanced pruning that was chosen by hand."""
+    return [] if inputs.capacity_nodes_high.ok else rule_notes(weighed(inputs, values))
 
 
 def most_of(views: Views) -> Maybe:

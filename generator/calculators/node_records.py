@@ -28,6 +28,7 @@ class NodeNumberInputs:
     use: Maybe
     canopy_form: Maybe
     climate: Maybe
+    balanced_formula: Maybe
     row_spacing_m: Maybe
     vine_spacing_m: Maybe
     missing_vines_pct: float

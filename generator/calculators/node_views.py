@@ -11,7 +11,7 @@ from generator.calculators.facts import Maybe
 from generator.calculators.node_records import NodeNumberInputs, NodeNumberValues
 from generator.calculators.nodes_for_yield import nodes_for_crop
 from generator.calculators.units import M2_PER_HA, share
-from generator.calculators.views import Bearing, View, bearing_of, by_law, by_prunings, no_bearing, no_view
+from generator.calculators.views import Bearing, View, Weighed, bearing_of, by_law, by_prunings, no_bearing, no_view
 from generator.calculators.yield_chain import Counts
 from generator.calculators.yield_spread import Limits
 
@@ -89,6 +89,11 @@ def capacity_of(inputs: NodeNumberInputs, values: NodeNumberValues) -> View:
     """The nodes that the vine carries, by its prunings and the rules followed for its grape."""
     if inputs.capacity_nodes_high.ok:
         return entered(inputs.capacity_nodes_low, inputs.capacity_nodes_high, inputs.capacity_nodes_high)
+    return by_prunings(weighed(inputs, values))
+
+
+def weighed(inputs: NodeNumberInputs, values: NodeNumberValues) -> Weighed:
+    """What the vine's view is taken from."""
     rules = CapacityRules(
         values.balanced_first_nodes,
         values.balanced_further_nodes,
@@ -97,7 +102,8 @@ def capacity_of(inputs: NodeNumberInputs, values: NodeNumberValues) -> View:
         values.balanced_vine_most_kg,
         values.nodes_per_kg,
     )
-    return by_prunings(inputs.pruning_weight_kg, Grape(inputs.grape_type, inputs.use, inputs.canopy_form, inputs.climate), rules)
+    grape = Grape(inputs.grape_type, inputs.use, inputs.canopy_form, inputs.climate)
+    return Weighed(inputs.pruning_weight_kg, inputs.balanced_formula, grape, rules)
 
 
 def space_view(inputs: NodeNumberInputs) -> View:

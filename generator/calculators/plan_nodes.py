@@ -18,10 +18,10 @@ from generator.calculators.plan_records import BlockPlanValues, Fruit, Named, Pa
 from generator.calculators.plan_room import BURST, WIRE, room_fault, room_numbers, room_view
 from generator.calculators.plan_system import FORMING, NONE, SYSTEM, target_of
 from generator.calculators.plan_vine import LENGTHS, MEASURED
-from generator.calculators.plan_vine_and_law import beside_facts, beside_numbers, beside_uses, law_facts, law_view, views_of, vine_view
+from generator.calculators.plan_vine_and_law import beside_facts, beside_numbers, beside_uses, law_facts, law_view, views_of, vine_view, weighed
 from generator.calculators.reconcile import ROOM_LOW
 from generator.calculators.say import Say
-from generator.calculators.views import Chosen, Views, bearing_of, chosen_of, no_bearing
+from generator.calculators.views import Chosen, Views, bearing_of, chosen_of, no_bearing, rule_notes
 
 NODES: str = "node_number"
 
@@ -85,7 +85,7 @@ def from_spring(facts: Facts, values: BlockPlanValues, earlier: list[Part], targ
         return one_view(facts, values, asked, room_alone(room))
     fruit = fruit_by_spring(facts, values, earlier, target)
     views = views_of(facts, values, fruit, room, bearing_of(chain_counts(facts, values, earlier, target, fruit.nodes)))
-    return reconciled(facts, asked, fruit, room, views, chosen_of(views), [])
+    return reconciled(facts, asked, fruit, room, views, chosen_of(views), rule_notes(weighed(facts, values)))
 
 
 def from_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str, fruit_known: bool, room_known: bool) -> Part:
@@ -109,7 +109,7 @@ def from_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], target
     # Where the number was raised, the bunches to thin are those over the layout wanted, and fruit_by_buds tells them.
     bearing = bearing_of(counts) if laid.chosen.limit != ROOM_LOW else no_bearing(counts.nodes_left)
     views = views_of(facts, values, fruit, laid.room, bearing)
-    return reconciled(facts, asked + LENGTHS + MEASURED, fruit, laid.room, views, laid.chosen, laid.notes)
+    return reconciled(facts, asked + LENGTHS + MEASURED, fruit, laid.room, views, laid.chosen, laid.notes + rule_notes(weighed(facts, values)))
 
 
 def room_alone(room: Room) -> Fruit:
@@ -127,7 +127,7 @@ def one_view(facts: Facts, values: BlockPlanValues, asked: list[str], view: Frui
     rests_on = known_of(facts, asked + BESIDE) + beside_facts(facts)
     uses = view.uses + beside_uses(vine)
     lines = view.lines + vine.lines + law.lines
-    notes = [Say("plan.one_view", [], [])] + view.notes
+    notes = [Say("plan.one_view", [], [])] + rule_notes(weighed(facts, values)) + view.notes
     return part_of(facts, "", uses, missing(facts, asked), rests_on, view.headline, numbers + beside_numbers(vine, law), lines, notes)
 
 

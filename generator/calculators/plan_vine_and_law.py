@@ -5,9 +5,10 @@ from generator.calculators.capacity import CapacityRules, Grape
 from generator.calculators.facts import Facts, Maybe, known, maybe, missing, number
 from generator.calculators.plan_records import BlockPlanValues, Fruit, Named, known_of
 from generator.calculators.units import M2_PER_HA
-from generator.calculators.views import Bearing, View, Views, by_law, by_prunings
+from generator.calculators.views import Bearing, View, Views, Weighed, by_law, by_prunings
 
 PRUNINGS: str = "pruning_weight_kg"
+FORMULA: str = "balanced_formula"
 PER_HA: str = "legal_nodes_per_ha_most"
 MADE_FOR: list[str] = ["grape_type", "use", "canopy_form", "climate"]
 SPACING: list[str] = ["row_spacing_m", "vine_spacing_m"]
@@ -20,12 +21,12 @@ def law_facts(facts: Facts) -> list[str]:
 
 def beside_facts(facts: Facts) -> list[str]:
     """The known facts that the views of vine and law rest on."""
-    grown = known_of(facts, [PRUNINGS] + MADE_FOR) if known(facts, PRUNINGS) else []
+    grown = known_of(facts, [PRUNINGS, FORMULA] + MADE_FOR) if known(facts, PRUNINGS) else []
     return grown + known_of(facts, ["legal_nodes_per_vine_most", PER_HA])
 
 
-def vine_view(facts: Facts, values: BlockPlanValues) -> View:
-    """The nodes that the vine carries by its prunings."""
+def weighed(facts: Facts, values: BlockPlanValues) -> Weighed:
+    """What the vine's view is taken from."""
     rules = CapacityRules(
         values.balanced_first_nodes,
         values.balanced_further_nodes,
@@ -35,7 +36,12 @@ def vine_view(facts: Facts, values: BlockPlanValues) -> View:
         values.nodes_per_kg,
     )
     grape = Grape(maybe(facts, "grape_type"), maybe(facts, "use"), maybe(facts, "canopy_form"), maybe(facts, "climate"))
-    return by_prunings(maybe(facts, PRUNINGS), grape, rules)
+    return Weighed(maybe(facts, PRUNINGS), maybe(facts, FORMULA), grape, rules)
+
+
+def vine_view(facts: Facts, values: BlockPlanValues) -> View:
+    """The nodes that the vine carries by its prunings."""
+    return by_prunings(weighed(facts, values))
 
 
 def law_view(facts: Facts) -> View:

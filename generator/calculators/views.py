@@ -5,7 +5,7 @@ In exact nodes of one bearing vine. A ceiling is a view in whole nodes (nearest;
 
 from dataclasses import dataclass
 
-from generator.calculators.capacity import CapacityRules, Grape, capacity_view
+from generator.calculators.capacity import CapacityRules, Grape, capacity_view, chosen_notes, named
 from generator.calculators.counting import down, half_up
 from generator.calculators.facts import Maybe
 from generator.calculators.reconcile import CAPACITY, FRUIT, LEGAL, ROOM_HIGH, Ceiling, hold
@@ -34,6 +34,16 @@ class Bearing:
     vines_per_ha: float
     links: Chain
     nodes_left: Maybe
+
+
+@dataclass(frozen=True)
+class Weighed:
+    """What the vine's view is taken from: its prunings (kg), the rule chosen by hand (a choice), what rules are made for, and the rules."""
+
+    pruning_weight_kg: Maybe
+    formula: Maybe
+    grape: Grape
+    rules: CapacityRules
 
 
 @dataclass(frozen=True)
@@ -83,16 +93,24 @@ def tonnes(bearing: Bearing, nodes: float) -> Maybe:
     return Maybe(True, (nodes * bearing.links.kg_per_node + bearing.links.other_kg) * bearing.vines_per_ha / KG_PER_T)
 
 
-def by_prunings(pruning_weight_kg: Maybe, grape: Grape, rules: CapacityRules) -> View:
+def by_prunings(vine: Weighed) -> View:
     """The nodes that the vine carries, by its prunings and the rules followed for its grape."""
-    if not pruning_weight_kg.ok:
+    if not vine.pruning_weight_kg.ok:
         return no_view()
-    found = capacity_view(pruning_weight_kg.number, grape, rules)
+    weight = vine.pruning_weight_kg.number
+    found = capacity_view(weight, vine.grape, vine.rules, named(vine.rules, vine.formula))
     lines = [
-        Say("node_number.by_prunings", [pruning_weight_kg.number, found.low], [found.low_who]),
-        Say("node_number.by_prunings", [pruning_weight_kg.number, found.high], [found.high_who]),
+        Say("node_number.by_prunings", [weight, found.low], [found.low_who]),
+        Say("node_number.by_prunings", [weight, found.high], [found.high_who]),
     ]
     return View(True, found.low, found.high, found.high, lines if found.low_who != found.high_who else lines[1:])
+
+
+def rule_notes(vine: Weighed) -> list[Say]:
+    """What to know of a rule that was chosen by hand."""
+    if not vine.pruning_weight_kg.ok:
+        return []
+    return chosen_notes(vine.rules, vine.grape, vine.pruning_weight_kg.number, named(vine.rules, vine.formula))
 
 
 def by_law(per_vine: Maybe, per_ha: Maybe, vines_per_ha: Maybe) -> View:

@@ -100,6 +100,17 @@ def test_what_the_prunings_say_rests_on_the_grape_and_brings_its_sources(ruleboo
     assert {"bp-13", "bp-28"} <= sources[1] - sources[0] and without["values"] == weighed["values"]
 
 
+def test_a_rule_of_balanced_pruning_may_be_chosen_by_hand(rulebook):
+    """0.35 kg of vinifera are 15.4 by 20 + 20 a pound and 23.1 by 30 + 10 (bp-09), each in proportion: with the second the crop's 18 stand,
+    and the plan says that the rule is made for other vines."""
+    facts = {"pruning_weight_kg": 0.35, "grape_type": "vinifera"}
+    by_hand = made(rulebook, **facts, balanced_formula="ohio_american")
+    assert numbers(by_hand, "node_number")["capacity_high"] == pytest.approx(0.35 / 0.45359237 * 30)
+    assert (numbers(made(rulebook, **facts), "node_number")["nodes"], numbers(by_hand, "node_number")["nodes"]) == (15, 18)
+    assert "capacity.for_others" in notes(by_hand, "node_number") and "balanced_formula" in part(by_hand, "node_number")["rests_on"]
+    assert "capacity.for_others" not in notes(made(rulebook, **facts, balanced_formula="ohio_vinifera"), "node_number")
+
+
 def test_a_vine_that_could_carry_more_than_the_wire_holds_gets_no_more(rulebook):
     """0.9 kg are 27 nodes at 30 a kilogram (bp-28), over the wire's 24: the number stays the crop's."""
     found = made(rulebook, pruning_weight_kg=0.9, grape_type="vinifera")
@@ -149,7 +160,8 @@ def test_more_prunings_never_mean_fewer_nodes(rulebook):
 @pytest.mark.parametrize("name", ["nodes", "high", "capacity_low", "capacity_high", "room_low", "room_high", "legal_most"])
 def test_plan_and_calculator_hold_the_same_number(rulebook, name):
     """The plan's part and the page of the node number come to the same from the same facts."""
-    facts = {**rulebook.blocks["demo"].facts, "pruning_weight_kg": 0.5, "grape_type": "american", "legal_nodes_per_ha_most": 50000}
+    weighed = {"pruning_weight_kg": 0.5, "grape_type": "american", "balanced_formula": "ohio_vinifera"}
+    facts = {**rulebook.blocks["demo"].facts, **weighed, "legal_nodes_per_ha_most": 50000}
     asked = {one.fact for one in rulebook.calculators["node_number"].inputs}
     theirs = compute(rulebook, "node_number", {fact: value for fact, value in facts.items() if fact in asked})["outputs"]
     ours = numbers(plan(rulebook, facts)["plan"], "node_number")

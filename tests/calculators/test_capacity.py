@@ -17,9 +17,9 @@ VINIFERA, AMERICAN, NEW_HYBRID = some(0), some(1), some(3)
 RULE = Formula(30.0, 10.0, 0.5)
 
 
-def view_of(rulebook, kg: float, grape_type=LEFT_OUT, use=LEFT_OUT):
+def view_of(rulebook, kg: float, grape_type=LEFT_OUT, use=LEFT_OUT, chosen=""):
     """The capacity view by the guide's own rules."""
-    return capacity_view(kg, Grape(grape_type, use, LEFT_OUT, LEFT_OUT), rules_of(values_record(rulebook, "balanced_nodes")))
+    return capacity_view(kg, Grape(grape_type, use, LEFT_OUT, LEFT_OUT), rules_of(values_record(rulebook, "balanced_nodes")), chosen)
 
 
 @pytest.mark.parametrize(("kg", "nodes", "proportion"), [(0.25, 30, 15), (0.5, 30, 30), (0.75, 35, 35), (1.0, 40, 40)])
@@ -62,6 +62,24 @@ def test_without_the_kind_of_grape_the_kilogram_alone_speaks(rulebook):
 def test_the_rule_is_made_for_grape_and_use(rulebook, grape, use, rule):
     """Newer crosses go by the older ones; table grapes by their own row; dried ones by the vine's."""
     assert view_of(rulebook, 1.0, grape, use).formula == rule
+
+
+def test_a_rule_chosen_by_hand_makes_the_view(rulebook):
+    """60 + 10 a pound (bp-24) stands beside 30 a kilogram, whatever the grape; two pounds are 70 nodes."""
+    view = view_of(rulebook, 0.90718474, VINIFERA, chosen="lake_erie_60")
+    assert (view.high, view.formula) == (pytest.approx(70), "lake_erie_60") and view.low == pytest.approx(30 * 0.90718474)
+
+
+@pytest.mark.parametrize(("formula", "grape", "kg", "others"), [
+    ("ohio_vinifera", "vinifera", 1, False), ("ohio_vinifera", "american", 1, True), ("ohio_vinifera", None, 1, False),
+    ("lake_erie_100", "american", 1, False), ("lake_erie_100", "american", 0.3, True),
+])
+def test_a_rule_made_for_other_vines_is_told(rulebook, formula, grape, kg, others):
+    """Another grape, or a vine outside the size that a rule is made for (bp-24: 1.5 to 2.5 pounds); nothing while the grape is not known."""
+    inputs = {"pruning_weight_kg": kg, "balanced_formula": formula, **({"grape_type": grape} if grape else {})}
+    answer = compute(rulebook, "balanced_nodes", inputs)
+    assert any("made for other vines" in note for note in answer["notes"]) == others
+    assert answer["outputs"]["capacity_high"] >= 30 * kg
 
 
 def test_a_small_vine_counts_in_proportion(rulebook):
