@@ -22,6 +22,9 @@ FLAGS = [
     "--disable-sync",
 ]
 
+# A bound for a machine that is busy with other things, not a measure of speed.
+LONGEST_MS = 120_000
+
 NewPage = Callable[..., Page]
 
 
@@ -52,6 +55,7 @@ def new_page(browser: Browser) -> Iterator[NewPage]:
     def open_page(width: int = TABLET[0], height: int = TABLET[1], dark: bool = False, **more: object) -> Page:
         size = {"width": width, "height": height}
         context = browser.new_context(viewport=size, color_scheme="dark" if dark else "light", **more)
+        context.set_default_timeout(LONGEST_MS)
         contexts.append(context)
         return context.new_page()
 

@@ -13,14 +13,20 @@ from pathlib import Path
 import pytest
 
 from tests import deep_run, summary
-from tests.measured import MEASURED, Measured, Told
+from tests.measured import MEASURED, Told
 from tests.seed import SEED
+from tests.summary import CASES
 
-pytest_plugins = ["tests.browsing", "tests.sites"]
+pytest_plugins = ["tests.workers", "tests.browsing", "tests.sites"]
 
 PROJECT = Path(__file__).resolve().parent.parent
 BEGAN = pytest.StashKey[float]()
-CASES = pytest.StashKey[dict[str, int]]()
+# Where several processes run the tests, each takes the next file: what takes minutes comes first, so that none is left
+# alone with it at the end. The first needs the site, the second does not: nobody waits while the site is built.
+LONGEST_FIRST = (
+    "tests/pages/test_strict_pages.py",
+    "tests/parity/",
+)
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
@@ -33,16 +39,14 @@ def pytest_addoption(parser: pytest.Parser) -> None:
 
 
 def pytest_configure(config: pytest.Config) -> None:
-    """Begin this run's lists of what is left out and of what is measured."""
-    config.stash[summary.LEFT] = summary.Left()
-    config.stash[MEASURED] = Measured()
-    config.stash[CASES] = {}
+    """Note when the run began."""
     config.stash[BEGAN] = time.monotonic()
-    config.pluginmanager.register(config.stash[MEASURED], "measured")
 
 
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
-    """Mark the tests that ask for a browser; leave them out when told to; keep the proofs alone in a deep run."""
+    """Put the longest files first; mark the tests that ask for a browser; leave them out when told to; keep the proofs alone
+    in a deep run."""
+    items.sort(key=_turn)
     left = config.stash[summary.LEFT]
     for item in items:
         if "browser" in getattr(item, "fixturenames", ()):
@@ -57,6 +61,11 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
         return
     config.hook.pytest_deselected(items=out)
     items[:] = [item for item in items if item not in out]
+
+
+def _turn(item: pytest.Item) -> int:
+    """The place of a test's file among those that come first; all others share the last."""
+    return next((place for place, start in enumerate(LONGEST_FIRST) if item.nodeid.startswith(start)), len(LONGEST_FIRST))
 
 
 def _is_proof(item: pytest.Item) -> bool:

@@ -79,8 +79,8 @@ def write(project: Path, measured: Measured, cases: dict[str, int], seconds: flo
         "engines": {name: f"{package} {version(package)}" for name, package in ENGINES.items()},
         "evaluations": {**measured.calls, "all": measured.evaluations},
         "mismatches": measured.differing,
-        "cases": cases,
-        "measured": {folder: {what: str(count) for what, count in counts.items()} for folder, counts in measured.counts.items()},
+        "cases": dict(sorted(cases.items())),
+        "measured": {folder: {what: str(counts[what]) for what in sorted(counts)} for folder, counts in sorted(measured.counts.items())},
     }
     unfinished = project / f"{RECORD}.new"
     unfinished.write_text(json.dumps(record, indent=1, ensure_ascii=False) + "\n", encoding="utf-8")

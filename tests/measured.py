@@ -61,6 +61,21 @@ class Measured:
         count.number += number
         count.of += of
 
+    def compared(self, engine: str, calls: int, differing: int) -> None:
+        """Add calls that an engine answered and that were compared with Python's answers."""
+        self.calls[engine] = self.calls.get(engine, 0) + calls
+        self.differing += differing
+
+    def add_all(self, other: "Measured") -> None:
+        """Add what another process counted."""
+        for folder, counts in other.counts.items():
+            for what, count in counts.items():
+                self.add(folder, what, count.number, count.of)
+        for engine, calls in other.calls.items():
+            self.compared(engine, calls, 0)
+        self.differing += other.differing
+        self.printed.update(other.printed)
+
     def lines(self) -> list[str]:
         """What to print, a line each; empty when nothing was measured."""
         found = []
@@ -105,8 +120,7 @@ class Told:
 
     def compared(self, engine: str, calls: int, differing: int) -> None:
         """Count the calls that an engine answered and that were compared with Python's answers."""
-        self.measured.calls[engine] = self.measured.calls.get(engine, 0) + calls
-        self.measured.differing += differing
+        self.measured.compared(engine, calls, differing)
 
 
 MEASURED = pytest.StashKey[Measured]()

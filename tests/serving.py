@@ -2,6 +2,8 @@
 
 import gzip
 import mimetypes
+import random
+import socket
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -11,6 +13,16 @@ from pathlib import Path
 from urllib.parse import unquote, urlsplit
 
 PACKED = ("text/", "application/javascript", "application/json", "image/svg+xml")
+
+
+def free_port() -> int:
+    """A port for a server that is started later: from a range out of which the system gives none to others, as it might by then
+    to another worker's browser."""
+    while True:
+        port = random.randrange(20_000, 30_000)
+        with socket.socket() as probe:
+            if probe.connect_ex(("127.0.0.1", port)):
+                return port
 
 
 @contextmanager

@@ -1,5 +1,6 @@
 """Fixtures that build the site once and serve folders on loopback as a strict host would."""
 
+import fcntl
 import subprocess
 import sys
 from collections.abc import Callable, Iterator
@@ -10,6 +11,7 @@ import pytest
 
 from generator.pages.policy import POLICY_FILE
 from tests.serving import serving
+from tests.workers import is_worker
 
 # Where a course or an organisation would put the guide: below the root of its host.
 PREFIX = "/course/guide/"
@@ -31,9 +33,14 @@ def build_site(project_root: Path) -> Callable[..., Path]:
 
 
 @pytest.fixture(scope="session")
-def site(build_site: Callable[..., Path], tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """The folder of the site, built once for the run; it must not be changed."""
-    return build_site(tmp_path_factory.mktemp("site") / "site")
+def site(build_site: Callable[..., Path], tmp_path_factory: pytest.TempPathFactory, request: pytest.FixtureRequest) -> Path:
+    """The folder of the site, built once for the run, by the worker that asks first; it must not be changed."""
+    if not is_worker(request.config):
+        return build_site(tmp_path_factory.mktemp("site") / "site")
+    site = tmp_path_factory.getbasetemp().parent / "site"
+    with site.with_name("site.lock").open("w") as lock:
+        fcntl.flock(lock, fcntl.LOCK_EX)
+        return site if site.exists() else build_site(site)
 
 
 @pytest.fixture(scope="session")

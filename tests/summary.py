@@ -17,6 +17,12 @@ class Left:
     plain: int = 0
     deep: dict[str, tuple[int, int]] = field(default_factory=dict)
 
+    def add_all(self, other: "Left") -> None:
+        """Add what another process of the run left out. Each collects every test and leaves the same out, so those count once;
+        the cases are of the tests that it ran."""
+        self.browser, self.plain = other.browser, other.plain
+        self.deep |= other.deep
+
     def lines(self) -> list[str]:
         """What to print, a line each; empty when nothing was left out."""
         plain = [f"{self.plain:,} tests that are no proofs by number: a deep run has none of them."] if self.plain else []
@@ -46,3 +52,4 @@ class Left:
 
 
 LEFT = pytest.StashKey[Left]()
+CASES = pytest.StashKey[dict[str, int]]()  # of each proof of a deep run, its cases

@@ -4,7 +4,8 @@ from types import SimpleNamespace
 
 import pytest
 
-from tests.measured import CASES, Measured, Told
+from tests.measured import CASES, Count, Measured, Told
+from tests.summary import Left
 
 
 @pytest.mark.parametrize("start", CASES)
@@ -32,6 +33,29 @@ def test_evaluations_are_the_answers_of_all_engines():
     told.compared("QuickJS-ng", 500, 2)
     assert measured.evaluations == 1_500
     assert measured.lines()[-1] == "                 1,500  evaluations in all, compared bit for bit: 2 mismatches"
+
+
+def test_what_two_processes_measured_is_added_up():
+    """Numbers told in the same words, answers of the same engine, what differs, and checks of the same published row."""
+    both, other = Measured(), Measured()
+    for process, share in ((both, 1), (other, 2)):
+        process.add("engine", "random tables", share, 2)
+        process.compared("V8", 10 * share, share)
+        process.printed.update({"du-01": share})
+    other.add("parity", "cells", 4)
+    other.compared("QuickJS-ng", 5, 0)
+    both.add_all(other)
+    assert both.counts == {"engine": {"random tables": Count(3, 4)}, "parity": {"cells": Count(4)}}
+    assert (both.calls, both.differing) == ({"V8": 30, "QuickJS-ng": 5}, 3)
+    assert both.printed == {"du-01": 3}
+
+
+def test_what_every_process_leaves_out_counts_once():
+    """Each collects every test; the cases left to the deep run are told by the one that ran the test."""
+    left = Left()
+    for test in ("tests/a.py::test_a", "tests/b.py::test_b"):
+        left.add_all(Left(browser=["tests/c.py::test_c"], plain=5, deep={test: (1, 10)}))
+    assert left == Left(["tests/c.py::test_c"], 5, {"tests/a.py::test_a": (1, 10), "tests/b.py::test_b": (1, 10)})
 
 
 def test_checks_against_print_are_counted_by_published_row():

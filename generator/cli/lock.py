@@ -33,7 +33,8 @@ def run(options: argparse.Namespace) -> int:
             _resolve(uv, name, path, fresh["guide.lock"])
         for name, path in fresh.items():
             beside = Path(ROOT, f".{name}")
-            beside.write_bytes(path.read_bytes())
+            # The workshop has another name each time; a lock names its neighbour as it lies in the project.
+            beside.write_text(path.read_text(encoding="utf-8").replace(f"{workshop}{os.sep}", ""), encoding="utf-8")
             os.replace(beside, Path(ROOT, name))
     print("guide.lock and test.lock are renewed. The next command sets the environment up from them.")
     return 0

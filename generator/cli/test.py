@@ -11,6 +11,9 @@ from generator.setting_up.environment import hand_over
 from generator.setting_up.telling import say
 
 SLOWEST = 20
+# A process a core, the files one by one to whichever is free, the long ones first as tests/conftest.py orders them. More
+# than four would build the site and start a browser more often than they save.
+SHARED_OUT = ("-n", "auto", "--maxprocesses", "4", "--dist", "loadfile", "--no-loadscope-reorder")
 
 
 def run(options: argparse.Namespace) -> int:
@@ -18,7 +21,7 @@ def run(options: argparse.Namespace) -> int:
 
     Returns 1 when the rules have problems. Raises Stop when a browser is wanted and cannot be had.
     """
-    words = [f"--durations={SLOWEST}"]
+    words = [f"--durations={SLOWEST}", *SHARED_OUT]
     if options.deep:
         words.append("--deep")  # has no browser tests
     elif options.no_browser:

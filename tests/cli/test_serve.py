@@ -6,18 +6,10 @@ import sys
 import time
 import urllib.request
 
-import pytest
+from tests.serving import free_port
 
 # A bound for a machine that is busy with other things, not a measure of speed.
 LONGEST_WAIT = 600
-
-
-@pytest.fixture
-def port():
-    """A port that was free a moment ago."""
-    with socket.socket() as probe:
-        probe.bind(("127.0.0.1", 0))
-        return probe.getsockname()[1]
 
 
 def test_a_port_in_use_is_said_with_another_to_take(command):
@@ -34,8 +26,9 @@ def test_a_port_in_use_is_said_with_another_to_take(command):
     assert done.stdout == ""
 
 
-def test_the_pages_are_served_where_it_says(project_root, port):
+def test_the_pages_are_served_where_it_says(project_root):
     """It says the address, answers there, and ends when it is told to end."""
+    port = free_port()
     words = [sys.executable, "-m", "generator.cli", "serve", "--port", str(port)]
     server = subprocess.Popen(words, cwd=project_root, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True)
     try:

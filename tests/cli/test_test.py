@@ -14,6 +14,7 @@ def test_many(amount): assert amount(20, 100) == {expected}
 def test_telling(told, part): told(1000 * part, "random tables"); told(part, "gaps found", of=2); told.compared("V8", 5, 0)
 '''
 EXPECTED = {("--deep",): 100, ("--deep", "--deep-divided-by=5"): 20}
+TWO_WORKERS = ("-n", "2", "--dist", "load")  # one test each in turn, so that both have something to tell
 
 
 @pytest.fixture
@@ -22,7 +23,7 @@ def run(project_root, tmp_path):
 
     def pytest_on_few(*options: str) -> list[str]:
         file = tmp_path / "test_few.py"
-        file.write_text(TESTS.format(expected=EXPECTED.get(options[1:], 20)))
+        file.write_text(TESTS.format(expected=EXPECTED.get(tuple(one for one in options if one.startswith("--deep")), 20)))
         settings = ["-c", "pyproject.toml", "--rootdir", str(tmp_path), "-p", "tests.conftest", "-p", "no:cacheprovider"]
         words = [sys.executable, "-m", "pytest", *settings, *options, str(file)]
         done = subprocess.run(words, cwd=project_root, capture_output=True, text=True, check=False)
@@ -67,6 +68,20 @@ def test_what_was_measured_is_added_up(run):
     assert "                 3,000  random tables" in lines
     assert "                3 of 4  gaps found" in lines
     assert "                    10  evaluations in all, compared bit for bit: 0 mismatches" in lines
+
+
+@pytest.mark.parametrize("options", [("--no-browser",), ("--deep", "--deep-divided-by=5")], ids=" ".join)
+def test_two_workers_report_what_one_process_does(run, options):
+    """To the letter, from the first thing measured to pytest's closing line: what each counted is added up, nothing twice."""
+    alone, shared = run(*options), run(*options, *TWO_WORKERS)
+    assert "created: 2/2 workers" in shared
+    assert closing(shared) == closing(alone) != []
+
+
+def closing(lines: list[str]) -> list[str]:
+    """The report of a run, without the closing line, which has the seconds in it, and without empty lines."""
+    start = next(place for place, line in enumerate(lines) if "measured in this run" in line)
+    return [line for line in lines[start:-1] if line]
 
 
 def test_a_missing_browser_fails_a_browser_test(run, monkeypatch):

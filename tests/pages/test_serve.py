@@ -1,13 +1,14 @@
 """`serve` shows what changed at once, and outlives a broken rule. A copy of the project is served by the real command."""
 
 import shutil
-import socket
 import subprocess
 import sys
 import time
 import urllib.request
 
 import pytest
+
+from tests.serving import free_port
 
 # A build on a busy machine takes its time; what is tested is that the change arrives.
 # A bound for a machine that is busy with other things, not a measure of speed.
@@ -31,15 +32,13 @@ def project(tmp_path_factory, project_root):
 @pytest.fixture(scope="module")
 def server(project, tmp_path_factory):
     """The address of the copy, served until the tests are over."""
-    with socket.socket() as probe:
-        probe.bind(("127.0.0.1", 0))
-        port = probe.getsockname()[1]
+    port = free_port()
     log = (tmp_path_factory.mktemp("log") / "serve.txt").open("w")
     words = [sys.executable, "-m", "mkdocs", "serve", "--livereload", "--dev-addr", f"127.0.0.1:{port}"]
     running = subprocess.Popen(words, cwd=project, stdout=log, stderr=log)
     yield f"http://127.0.0.1:{port}/"
     running.terminate()
-    running.wait(timeout=30)
+    running.wait(LONGEST_S)
 
 
 def arrives(address, text, there=True):

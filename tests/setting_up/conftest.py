@@ -72,7 +72,8 @@ def small_copy(project_root: Path, place: Path) -> Copy:
     for name in ENTRY:
         (made.folder / name).parent.mkdir(parents=True, exist_ok=True)
         shutil.copy(project_root / name, made.folder / name)
-    shutil.copytree(project_root / "generator/setting_up", made.folder / "generator/setting_up")
+    ignored = shutil.ignore_patterns("__pycache__")  # Python writes there while other tests run
+    shutil.copytree(project_root / "generator/setting_up", made.folder / "generator/setting_up", ignore=ignored)
     (made.folder / "generator/cli/__main__.py").write_text(AT_WORK)
     (made.folder / "backend.py").write_text(BACKEND)
     (made.folder / "pyproject.toml").write_text(PYPROJECT)
