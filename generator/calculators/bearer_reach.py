@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from generator.calculators.bearers import Tally, buds_counted, tally_of, void
 from generator.calculators.facts import Facts, Maybe, known, maybe, number
+from generator.calculators.quantiles import t_quantile, tail_of
 from generator.calculators.reach_sums import SPUR, Sampling, Wish, best, canes_of, interval_of, no_interval, spurs_of
 from generator.calculators.reach_words import Told, headline_of, notes_of, working_of
 from generator.calculators.say import Say
@@ -16,8 +17,10 @@ from generator.calculators.units import G_PER_KG, KG_PER_T
 
 @dataclass(frozen=True)
 class BearerReachInputs:
-    """The tally by node (see bearers.Tally; shares in %), its dates (days) and the canes it came from; for the reach also the crop
-    wanted, bearing vines per hectare, bunch weight, and the room: spacing, curtains, shoots per metre, non-count shoots per vine."""
+    """The tally by node (see bearers.Tally; shares in %), its dates (days), the canes it came from, the spread of primordia among buds of
+    a node, the likeness of buds of one cane, and the two-node spur's standard error (%) where the canes themselves told it; for the
+    reach also the crop wanted, bearing vines per hectare, bunch weight, and the room: spacing, curtains, shoots per metre, non-count
+    shoots per vine."""
 
     primordia_node: list[Maybe]
     cane_budburst_node: list[Maybe]
@@ -34,6 +37,9 @@ class BearerReachInputs:
     tally_date: Maybe
     last_freeze_date: Maybe
     canes_dissected: Maybe
+    bud_spread: float
+    likeness: float
+    spur_fruit_se_pct: Maybe
     target_yield_t_ha: Maybe
     bearing_vines_per_ha: Maybe
     bunch_weight_g: Maybe
@@ -45,12 +51,10 @@ class BearerReachInputs:
 
 @dataclass(frozen=True)
 class BearerReachValues:
-    """The longest spur, which is also the shortest cane (nodes); the spread of primordia among buds, the likeness of buds of one cane;
-    the level of the interval (%) with its normal quantile; the most canes that anybody would cut."""
+    """The longest spur, which is also the shortest cane (nodes); the level of the interval (%) with its normal quantile; the most canes
+    that anybody would cut."""
 
     nodes_per_long_spur_most: float
-    primordia_sd: float
-    bud_likeness: float
     interval_level_pct: float
     interval_z: float
     canes_cut_most: float
@@ -172,7 +176,11 @@ def wish_lines(inputs: BearerReachInputs, wish: Wish) -> list[Say]:
 def sampling_of(inputs: BearerReachInputs, values: BearerReachValues) -> Sampling:
     """How the buds were sampled; 0 canes where nobody said how many."""
     canes = inputs.canes_dissected.number if inputs.canes_dissected.ok else 0.0
-    return Sampling(canes, values.primordia_sd, values.bud_likeness, values.interval_z, values.canes_cut_most)
+    told = inputs.spur_fruit_se_pct
+    if told.ok and canes > 1.0:
+        t = t_quantile(tail_of(values.interval_level_pct), canes - 1.0)
+        return Sampling(canes, inputs.bud_spread, inputs.likeness, told, t, values.canes_cut_most)
+    return Sampling(canes, inputs.bud_spread, inputs.likeness, Maybe(False, 0.0), values.interval_z, values.canes_cut_most)
 
 
 def counted_anywhere(inputs: BearerReachInputs) -> bool:
@@ -188,9 +196,11 @@ def rise_of(inputs: BearerReachInputs) -> Maybe:
 
 
 def inputs_of(facts: Facts, bearing_vines_per_ha: Maybe) -> BearerReachInputs:
-    """The inputs among a block's facts, for which has_buds is true. Curtains or a shoot limit that are unknown leave no crop wish."""
+    """The inputs among a block's facts, for which has_buds is true. Curtains or a shoot limit that are unknown leave no crop wish;
+    without the spread or the likeness of the buds it is not known how sure the reach is."""
     tally = tally_of(facts)
     room = known(facts, "curtains") and known(facts, "shoots_per_m_high")
+    spread = known(facts, "bud_spread") and known(facts, "likeness")
     return BearerReachInputs(
         primordia_node=tally.primordia,
         cane_budburst_node=tally.cane_burst_pct,
@@ -206,7 +216,10 @@ def inputs_of(facts: Facts, bearing_vines_per_ha: Maybe) -> BearerReachInputs:
         dissection_to_spring=tally.spring,
         tally_date=maybe(facts, "tally_date"),
         last_freeze_date=maybe(facts, "last_freeze_date"),
-        canes_dissected=maybe(facts, "canes_dissected"),
+        canes_dissected=maybe(facts, "canes_dissected") if spread else Maybe(False, 0.0),
+        bud_spread=number(facts, "bud_spread") if spread else 0.0,
+        likeness=number(facts, "likeness") if spread else 0.0,
+        spur_fruit_se_pct=maybe(facts, "spur_fruit_se_pct"),
         target_yield_t_ha=maybe(facts, "target_yield_t_ha"),
         bearing_vines_per_ha=bearing_vines_per_ha,
         bunch_weight_g=maybe(facts, "bunch_weight_g"),

@@ -25,27 +25,27 @@ class Bearers:
 
 @dataclass(frozen=True)
 class CaneSample:
-    """Canes cut open where that is known, the spread of primordia from bud to bud, the likeness of buds of one cane (0 to 1)."""
+    """Canes cut open, the spread of primordia from bud to bud, the likeness of buds of one cane (0 to 1), each where it is known."""
 
     canes: Maybe
-    sd: float
-    likeness: float
+    sd: Maybe
+    likeness: Maybe
 
 
 def sampled_cv_pct(sample: CaneSample, buds: Buds, bearers: Bearers) -> Maybe:
-    """The spread of the bearers' bunches, as a coefficient of variation in %; left out where nobody said how many canes were cut open,
+    """The spread of the bearers' bunches, as a coefficient of variation in %; left out where the sample is not known,
     where nothing is borne, or where hardly a living primary was seen at a node."""
     weights = [weight_at(buds, node, bearers) for node in range(1, len(buds.primordia) + 1)]
     bunches = math.fsum([weight * primordia for weight, primordia in zip(weights, buds.primordia)])
     canes = sample.canes.number
-    if not sample.canes.ok or canes <= 0.0 or bunches <= 0.0:
+    if not sample.canes.ok or not sample.sd.ok or not sample.likeness.ok or canes <= 0.0 or bunches <= 0.0:
         return Maybe(False, 0.0)
     if any(weight > 0.0 and canes * alive < 1.0 for weight, alive in zip(weights, buds.primary)):
         return Maybe(False, 0.0)
     apart = math.fsum([weight * weight / alive for weight, alive in zip(weights, buds.primary) if weight > 0.0])
     squares = math.fsum([weight * weight for weight in weights])
     together = math.fsum(weights) * math.fsum(weights) - squares
-    spread = sample.sd * math.sqrt((apart + sample.likeness * max(0.0, together)) / canes)
+    spread = sample.sd.number * math.sqrt((apart + sample.likeness.number * max(0.0, together)) / canes)
     return Maybe(True, spread * PER_CENT / bunches)
 
 

@@ -9,12 +9,16 @@ from dataclasses import dataclass
 from generator.calculators.bearer_reach import BearerReachInputs, counted_anywhere, tally_in, wish_of
 from generator.calculators.bearers import void
 from generator.calculators.facts import Maybe
+from generator.calculators.figures import Compared, Figure
+from generator.calculators.quantiles import tail_of
 from generator.calculators.reach_sums import SPUR, best
 from generator.calculators.say import Say
-from generator.calculators.tally_bearers import BearerFound, Sampled, Weighed, no_versus, tally_from, weigh
+from generator.calculators.tally_bearers import BearerFound, Sampled, Weighed, nothing_weighed, tally_from, weigh
 from generator.calculators.tally_counts import TallyRow, all_numbered, between, by_cane, by_node, dissected, last_node, most_at_a_node, row_faults, secondaries_everywhere
-from generator.calculators.tally_facts import FactFound, facts_of
-from generator.calculators.tally_means import Paired, Stretch, at_node, over_nodes, paired, tail_of
+from generator.calculators.tally_facts import FactFound, Sure, facts_of
+from generator.calculators.tally_means import Paired, Stretch, at_node, over_nodes, paired
+from generator.calculators.tally_secondary import by_share
+from generator.calculators.tally_spread import bud_spread, likeness
 from generator.calculators.tally_words import Heard, counted_share, headline_of, notes_of, working_of
 
 @dataclass(frozen=True)
@@ -44,19 +48,22 @@ class BudFruitfulnessInputs:
 @dataclass(frozen=True)
 class BudFruitfulnessValues:
     """The last basal node, the last distal one that is compared with them, the longest spur, which is also the shortest cane (nodes);
-    the most canes that anybody would cut; the primordia for each bud below which something has to change."""
+    the most canes that anybody would cut; the primordia for each bud below which something has to change; the canes
+    from which on it is told how alike the buds of a cane are; every author's share of a secondary shoot."""
 
     basal_node_last: float
     distal_node_last: float
     nodes_per_long_spur_most: float
     canes_cut_most: float
     primordia_low: float
+    canes_for_likeness_least: float
+    secondary_share_usual: list[Figure]
 
 
 @dataclass(frozen=True)
 class BudFruitfulnessResult:
     """The whole tally in numbers; rows by node; groups: all nodes from 1, the basal and the distal ones; distal less basal within canes;
-    every bearer; and the facts that the plan takes over. Bearers and deaths are left out of a tally that a frost has made void."""
+    every bearer; the facts that the plan takes over; the two-node spur by each author's share of a secondary. Bearers and deaths are left out of a tally that a frost has made void."""
 
     buds: int
     canes: Maybe
@@ -87,6 +94,7 @@ class BudFruitfulnessResult:
     paired: Paired
     bearers: list[BearerFound]
     facts: list[FactFound]
+    compared: list[Compared]
     headline: Say
     working: list[Say]
     notes: list[Say]
@@ -111,7 +119,7 @@ def bud_fruitfulness(inputs: BudFruitfulnessInputs, values: BudFruitfulnessValue
         over_nodes(inputs.rows, canes, basal + 1, distal, tail),
     ]
     reach = as_reach(inputs)
-    weighed = Weighed([], [], [], [], no_versus(), no_versus())
+    weighed = nothing_weighed()
     if not void(inputs.tally_date, inputs.last_freeze_date):
         weighed = weigh(sampled, tally_in(reach), wish_of(reach), int(values.nodes_per_long_spur_most), values.canes_cut_most)
     heard = Heard(
@@ -132,10 +140,13 @@ def bud_fruitfulness(inputs: BudFruitfulnessInputs, values: BudFruitfulnessValue
         most=values.canes_cut_most,
         low_fruit=values.primordia_low,
     )
-    return result_of(heard, facts_of(tally_from(by_node(inputs.rows, last), tally_in(reach)), heard.void, heard.canes))
+    alike = likeness(inputs.rows, canes, int(values.canes_for_likeness_least))
+    sure = Sure(heard.canes, bud_spread(inputs.rows), alike, weighed.spur_se_pct)
+    facts = facts_of(tally_from(by_node(inputs.rows, last), tally_in(reach)), heard.void, sure)
+    return result_of(heard, facts, by_share(weighed.buds, wish_of(reach), values.secondary_share_usual))
 
 
-def result_of(heard: Heard, facts: list[FactFound]) -> BudFruitfulnessResult:
+def result_of(heard: Heard, facts: list[FactFound], shares: list[Compared]) -> BudFruitfulnessResult:
     """The outputs of what was found."""
     everywhere = heard.groups[0]
     pairs = heard.pairs.difference
@@ -174,6 +185,7 @@ def result_of(heard: Heard, facts: list[FactFound]) -> BudFruitfulnessResult:
         paired=heard.pairs,
         bearers=heard.weighed.found,
         facts=facts,
+        compared=shares,
         headline=headline_of(heard),
         working=working_of(heard),
         notes=notes_of(heard),
@@ -204,6 +216,9 @@ def as_reach(inputs: BudFruitfulnessInputs) -> BearerReachInputs:
         tally_date=inputs.tally_date,
         last_freeze_date=inputs.last_freeze_date,
         canes_dissected=nothing,
+        bud_spread=0.0,
+        likeness=0.0,
+        spur_fruit_se_pct=nothing,
         target_yield_t_ha=inputs.target_yield_t_ha,
         bearing_vines_per_ha=inputs.bearing_vines_per_ha,
         bunch_weight_g=inputs.bunch_weight_g,

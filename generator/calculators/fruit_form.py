@@ -24,7 +24,7 @@ CANES: int = 0
 @dataclass(frozen=True)
 class Dissection:
     """Buds cut open this winter: the tally; whether all was known that a tally needs beside primordia and dead buds; its dates and
-    canes; the fruiting wood (0 canes, 1 spurs) and the nodes on each; bunches per shoot that dissection promises now, and promised
+    canes, the spread of primordia from bud to bud, the likeness of buds of one cane; the fruiting wood (0 canes, 1 spurs) and the nodes on each; bunches per shoot that dissection promises now, and promised
     before the spring of the spring counts."""
 
     tally: Tally
@@ -32,6 +32,8 @@ class Dissection:
     tally_date: Maybe
     last_freeze_date: Maybe
     canes_dissected: Maybe
+    bud_spread: Maybe
+    likeness: Maybe
     fruiting_wood: Maybe
     bearer_nodes: Maybe
     promised_now: Maybe
@@ -40,13 +42,11 @@ class Dissection:
 
 @dataclass(frozen=True)
 class BearerLimits:
-    """Usual nodes on a cane, on a spur and on a renewal spur; the spread of primordia from bud to bud, the likeness of buds of one cane."""
+    """Usual nodes on a cane, on a spur and on a renewal spur."""
 
     cane_nodes: float
     spur_nodes: float
     renewal_nodes: float
-    primordia_sd: float
-    bud_likeness: float
 
 
 @dataclass(frozen=True)
@@ -135,14 +135,13 @@ def units_of(cut: Dissection, limits: BearerLimits) -> list[Unit]:
         length = int(cut.bearer_nodes.number)
     if length > known:
         return found
-    unit = unit_of(buds, on_cane, length, min(known, int(limits.renewal_nodes)), cut.canes_dissected, limits)
+    unit = unit_of(buds, on_cane, length, min(known, int(limits.renewal_nodes)), CaneSample(cut.canes_dissected, cut.bud_spread, cut.likeness))
     return [unit] if unit.shoots > 0.0 else found
 
 
-def unit_of(buds: Buds, on_cane: bool, length: int, renewal: int, canes: Maybe, limits: BearerLimits) -> Unit:
+def unit_of(buds: Buds, on_cane: bool, length: int, renewal: int, sample: CaneSample) -> Unit:
     """A spur, or a cane with its renewal spur, which bears like a spur. Raises ValueError when it is longer than the nodes known."""
     main = bearer(buds, length, on_cane)
-    sample = CaneSample(canes, limits.primordia_sd, limits.bud_likeness)
     if not on_cane:
         spread = sampled_cv_pct(sample, buds, Bearers([], [length], 0))
         return Unit(on_cane, length, 0, main.bunches, main.shoots, main.burst_nodes, spread, buds)

@@ -47,6 +47,8 @@ class NodesForYieldInputs:
     secondary_share: Maybe
     dissection_to_spring: Maybe
     canes_dissected: Maybe
+    bud_spread: Maybe
+    likeness: Maybe
     tally_date: Maybe
     last_freeze_date: Maybe
     vine_spacing_m: Maybe
@@ -56,7 +58,7 @@ class NodesForYieldInputs:
 @dataclass(frozen=True)
 class NodesForYieldValues:
     """The level of the interval (%) with its normal quantile, the swing of the season (%), how far the components hold (%); the usual
-    nodes of bearers; the spread of primordia and the likeness of buds; how often ranges hold (%); the most nodes and shoots in print."""
+    nodes of bearers; how often ranges hold (%); the most nodes and shoots in print."""
 
     interval_level_pct: float
     interval_z: float
@@ -65,8 +67,6 @@ class NodesForYieldValues:
     nodes_per_cane_most: float
     nodes_per_spur_most: float
     nodes_per_renewal_spur: float
-    primordia_sd: float
-    bud_likeness: float
     coverage_compensating_pct: float
     coverage_together_pct: float
     coverage_normal_pct: float
@@ -143,6 +143,8 @@ def dissection_of(inputs: NodesForYieldInputs) -> Dissection:
         tally_date=inputs.tally_date,
         last_freeze_date=inputs.last_freeze_date,
         canes_dissected=inputs.canes_dissected,
+        bud_spread=inputs.bud_spread,
+        likeness=inputs.likeness,
         fruiting_wood=inputs.fruiting_wood,
         bearer_nodes=inputs.bearer_nodes,
         promised_now=inputs.dissected_bunches_per_shoot,
@@ -157,9 +159,7 @@ def limits_of(values: NodesForYieldValues) -> Limits:
 
 def bearers_of(values: NodesForYieldValues) -> BearerLimits:
     """What the bearers stand on."""
-    return BearerLimits(
-        values.nodes_per_cane_most, values.nodes_per_spur_most, values.nodes_per_renewal_spur, values.primordia_sd, values.bud_likeness
-    )
+    return BearerLimits(values.nodes_per_cane_most, values.nodes_per_spur_most, values.nodes_per_renewal_spur)
 
 
 def coverage_of(values: NodesForYieldValues) -> Coverage:

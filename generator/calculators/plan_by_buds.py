@@ -71,7 +71,7 @@ def counts_at(facts: Facts, values: BlockPlanValues, earlier: list[Part], target
     buds = buds_of(facts)
     layout = vine_of(facts, values, target, nodes, nodes_known(buds))
     lost = lost_at_base(facts, values)
-    return counts_by_buds(facts, earlier, borne_on(layout, buds, lost), sampling_cv_pct(facts, values, buds, layout, lost))
+    return counts_by_buds(facts, earlier, borne_on(layout, buds, lost), sampling_cv_pct(facts, buds, layout, lost))
 
 
 def chain_counts(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str, nodes: int) -> Counts:

@@ -23,6 +23,9 @@ BESIDE: list[str] = [
     "dissection_to_spring",
     "dead_primary_inner_pct",
     "dead_primary_outer_pct",
+    "bud_spread",
+    "likeness",
+    "spur_fruit_se_pct",
     "curtains",
     "shoots_per_m_high",
     "noncount_shoots_kept",
@@ -36,8 +39,6 @@ def reach_of(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Bear
         inputs_of(facts, bearing_vines(facts, earlier)),
         BearerReachValues(
             nodes_per_long_spur_most=values.nodes_per_long_spur_most,
-            primordia_sd=values.primordia_sd,
-            bud_likeness=values.bud_likeness,
             interval_level_pct=values.interval_level_pct,
             interval_z=values.interval_z,
             canes_cut_most=values.canes_cut_most,

@@ -78,8 +78,6 @@ class BlockPlanValues:
     nodes_per_renewal_spur: float
     spur_spacing_m: float
     severed_at_node: float
-    primordia_sd: float
-    bud_likeness: float
     canes_cut_most: float
     balanced_first_nodes: list[Figure]
     balanced_further_nodes: list[Figure]

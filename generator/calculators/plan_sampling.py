@@ -4,10 +4,9 @@ from generator.calculators.bearer_sampling import Bearers, CaneSample, sampled_c
 from generator.calculators.bearers import Buds
 from generator.calculators.facts import Facts, Maybe, maybe
 from generator.calculators.layout_records import VineLayoutResult
-from generator.calculators.plan_records import BlockPlanValues
 
 
-def sampling_cv_pct(facts: Facts, values: BlockPlanValues, buds: Buds, layout: VineLayoutResult, lost: int) -> Maybe:
+def sampling_cv_pct(facts: Facts, buds: Buds, layout: VineLayoutResult, lost: int) -> Maybe:
     """The spread of the layout's bunches, as a coefficient of variation in %; see sampled_cv_pct for when it is left out."""
-    sample = CaneSample(maybe(facts, "canes_dissected"), values.primordia_sd, values.bud_likeness)
+    sample = CaneSample(maybe(facts, "canes_dissected"), maybe(facts, "bud_spread"), maybe(facts, "likeness"))
     return sampled_cv_pct(sample, buds, Bearers(layout.canes, layout.spurs + layout.renewals, lost))

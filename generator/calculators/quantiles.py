@@ -9,6 +9,7 @@ expansion about the normal quantile takes over (Abramowitz and Stegun 26.7.5).
 import math
 
 from generator.calculators.exactmath import exp, log
+from generator.calculators.units import PER_CENT, share
 
 MIDDLE: float = 0.425
 MIDDLE_SQUARED: float = 0.180625
@@ -83,6 +84,13 @@ TINY: float = 1e-300
 NEWTON_STEPS: int = 60
 FRACTION_STEPS: int = 400
 PI: float = 3.141592653589793
+
+
+def tail_of(confidence_pct: float) -> float:
+    """The probability below the upper end of a two-sided interval. Raises ValueError unless the level is above 0 and below 100 %."""
+    if not 0.0 < confidence_pct < PER_CENT:
+        raise ValueError("the level of an interval lies between 0 and 100 %")
+    return 1.0 - (1.0 - share(confidence_pct)) / 2.0
 
 
 def normal_quantile(p: float) -> float:

@@ -3,7 +3,7 @@
 reach = bunches of a node x nodes that fit / bunches wanted; nodes that fit = shoots that fit / shoots of a node of this bearer.
 The interval is that of sampling buds: n canes give one bud at each node, the primordia of a living primary spread by `sd`, and
 buds of one cane are alike by `likeness`, so var = sd2 / n (SUM k2 / P + likeness SUM k k') with k the bunches that one
-primordium becomes. It is plain and not on a log scale: the reach is a weighted sum of means of many buds, close to normal from
+primordium becomes. Where a tally told the standard error itself (tally_bearers.py), that takes the place of the formula. It is plain and not on a log scale: the reach is a weighted sum of means of many buds, close to normal from
 twenty canes on, and a barren base (reach 0) has an interval too. sd is the same for all nodes, which is wide for barren ones.
 """
 
@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 from generator.calculators.bearers import Buds, bearer, burst_at, grown
 from generator.calculators.facts import Maybe
+from generator.calculators.units import share
 
 SPUR: int = 2
 
@@ -39,12 +40,14 @@ class Carried:
 @dataclass(frozen=True)
 class Sampling:
     """How the buds were sampled: canes cut open, spread of primordia among buds of a node, likeness of buds of one cane (0 to 1), the
-    level's width in standard errors, and the most canes that anybody would cut."""
+    standard error of what the two-node spur bears (%) where the canes themselves told it, the level's width in standard errors, and the
+    most canes that anybody would cut."""
 
     canes: float
     sd: float
     likeness: float
-    z: float
+    spur_se_pct: Maybe
+    width: float
     most: float
 
 
@@ -101,17 +104,23 @@ def no_interval() -> Interval:
 
 def interval_of(buds: Buds, wish: Wish, spur: Carried, sampling: Sampling) -> Interval:
     """The interval of the two-node spur's reach. None where no crop is wanted or hardly a living primary was seen at one of the nodes."""
-    if not spur.reach.ok or sampling.canes * min(buds.primary[0], buds.primary[1]) < 1.0:
+    if not spur.reach.ok:
+        return no_interval()
+    if sampling.spur_se_pct.ok:
+        return about(spur.reach.number, sampling.width * share(sampling.spur_se_pct.number) * spur.reach.number, sampling)
+    if sampling.canes * min(buds.primary[0], buds.primary[1]) < 1.0:
         return no_interval()
     lower = grown(buds, 1, burst_at(buds, 1, SPUR, False))
     upper = grown(buds, 2, burst_at(buds, 2, SPUR, False))
     apart = lower * lower / buds.primary[0] + upper * upper / buds.primary[1]
     together = 2.0 * sampling.likeness * lower * upper
     error = sampling.sd * math.sqrt((apart + together) / sampling.canes)
-    half = sampling.z * error / SPUR * fits(wish, spur.shoots / SPUR) / wish.bunches
-    low = max(0.0, spur.reach.number - half)
-    high = spur.reach.number + half
-    return Interval(True, low, high, more_canes(spur.reach.number, half, sampling))
+    return about(spur.reach.number, sampling.width * error / SPUR * fits(wish, spur.shoots / SPUR) / wish.bunches, sampling)
+
+
+def about(reach: float, half: float, sampling: Sampling) -> Interval:
+    """An interval so wide to either side, which ends at 0."""
+    return Interval(True, max(0.0, reach - half), reach + half, more_canes(reach, half, sampling))
 
 
 def more_canes(reach: float, half: float, sampling: Sampling) -> Maybe:

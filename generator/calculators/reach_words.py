@@ -82,9 +82,12 @@ def reach_line(wish: Wish, one: Carried) -> Say:
 
 
 def interval_line(told: Told) -> Say:
-    """How wide the interval is, and why."""
+    """How wide the interval is, and why: by the canes of the tally themselves, or by spread and likeness of the buds."""
+    sampling = told.sampling
     half = told.certain.high - told.spurs[1].reach.number
-    return Say("bearer_reach.interval_width", [told.sampling.sd, told.sampling.canes, told.sampling.likeness, told.sampling.z, half], [])
+    if sampling.spur_se_pct.ok:
+        return Say("bearer_reach.interval_counted", [sampling.canes, sampling.spur_se_pct.number, sampling.width, half], [])
+    return Say("bearer_reach.interval_width", [sampling.sd, sampling.canes, sampling.likeness, sampling.width, half], [])
 
 
 def notes_of(told: Told, level_pct: float, shortest_cane: float, burst_counted: bool, rise: Maybe) -> list[Say]:

@@ -28,7 +28,8 @@ class Sampled:
 @dataclass(frozen=True)
 class BearerFound:
     """A spur or a cane of so many nodes: bunches and count shoots in spring, bunches for each node, and its reach where a crop is
-    wanted (see bearer_reach.py); low and high where there are canes enough to tell."""
+    wanted (see bearer_reach.py); low and high where there are canes enough to tell, and the canes still to cut until it is settled whether it
+    makes the crop (0 where it is; left out where no reasonable number would do)."""
 
     on_cane: bool
     nodes: int
@@ -40,6 +41,7 @@ class BearerFound:
     reach: Maybe
     reach_low: Maybe
     reach_high: Maybe
+    more_canes: Maybe
 
 
 @dataclass(frozen=True)
@@ -54,7 +56,8 @@ class Versus:
 @dataclass(frozen=True)
 class Weighed:
     """All bearers: as bearers.py reckons them (spurs, then canes), with their intervals, and the best cane against the two-node spur in
-    bunches for each node. Empty lists where the chain cannot be reckoned."""
+    bunches for each node; the standard error of the two-node spur's reach in % of it, which is the same for every crop wanted. Empty lists
+    where the chain cannot be reckoned."""
 
     buds: list[Buds]
     spurs: list[Carried]
@@ -62,6 +65,7 @@ class Weighed:
     found: list[BearerFound]
     cane_less_spur: Versus
     spur_less_wish: Versus
+    spur_se_pct: Maybe
 
 
 def tally_from(sums: list[TallyRow], given: Tally) -> Tally:
@@ -96,16 +100,23 @@ def weigh(sampled: Sampled, given: Tally, wish: Wish, longest_spur: int, most: f
     sums = by_node(sampled.rows, last_node(sampled.rows))
     tally = tally_from(sums, given)
     if not is_whole(tally):
-        return Weighed([], [], [], [], no_versus(), no_versus())
+        return nothing_weighed()
     buds = buds_counted(tally)
     rest = without_each(sums, sampled.canes, given)
     spurs = spurs_of(buds, wish, longest_spur)
     canes = canes_of(buds, wish, longest_spur)
-    found = [found_of(one, rest, wish, sampled) for one in spurs + canes]
+    found = [found_of(one, rest, wish, sampled, most) for one in spurs + canes]
+    spur = spurs[SPUR - 1]
     against = no_versus()
     if len(canes) > 0:
-        against = cane_less_spur(spurs[SPUR - 1], best(canes), rest, wish, sampled, most)
-    return Weighed([buds], spurs, canes, found, against, spur_less_wish(spurs[SPUR - 1], rest, wish, sampled, most))
+        against = cane_less_spur(spur, best(canes), rest, wish, sampled, most)
+    less_wish = versus_wish(spur, again(spur, rest, wish), wish, sampled, most)
+    return Weighed([buds], spurs, canes, found, against, less_wish, spur_se_pct(spur, rest, wish, sampled))
+
+
+def nothing_weighed() -> Weighed:
+    """No bearer can be reckoned."""
+    return Weighed([], [], [], [], no_versus(), no_versus(), Maybe(False, 0.0))
 
 
 def without_each(sums: list[TallyRow], canes: list[list[TallyRow]], given: Tally) -> list[Buds]:
@@ -131,7 +142,7 @@ def sure_of(middle: float, rest: list[float], sampled: Sampled) -> Around:
     return around(middle, jackknifed(rest), len(rest), sampled.tail)
 
 
-def found_of(one: Carried, rest: list[Buds], wish: Wish, sampled: Sampled) -> BearerFound:
+def found_of(one: Carried, rest: list[Buds], wish: Wish, sampled: Sampled, most: float) -> BearerFound:
     """A bearer with its intervals, which end at 0."""
     others = again(one, rest, wish)
     per_node = sure_of(one.bunches / one.nodes, [other.bunches / other.nodes for other in others], sampled)
@@ -149,6 +160,7 @@ def found_of(one: Carried, rest: list[Buds], wish: Wish, sampled: Sampled) -> Be
         reach=one.reach,
         reach_low=Maybe(reach.low.ok, max(0.0, reach.low.number)),
         reach_high=reach.high,
+        more_canes=versus_wish(one, others, wish, sampled, most).more,
     )
 
 
@@ -176,9 +188,18 @@ def cane_less_spur(spur: Carried, cane: Carried, rest: list[Buds], wish: Wish, s
     return versus(sure_of(middle, apart, sampled), len(sampled.canes), most)
 
 
-def spur_less_wish(spur: Carried, rest: list[Buds], wish: Wish, sampled: Sampled, most: float) -> Versus:
-    """The reach of a spur less 1, the crop wanted."""
+def versus_wish(one: Carried, others: list[Carried], wish: Wish, sampled: Sampled, most: float) -> Versus:
+    """The reach of a bearer less 1, the crop wanted; others is the bearer without each cane."""
     if not wish.ok:
         return no_versus()
-    apart = [one.reach.number - 1.0 for one in again(spur, rest, wish)]
-    return versus(sure_of(spur.reach.number - 1.0, apart, sampled), len(sampled.canes), most)
+    return versus(sure_of(one.reach.number - 1.0, [other.reach.number - 1.0 for other in others], sampled), len(sampled.canes), most)
+
+
+def spur_se_pct(spur: Carried, rest: list[Buds], wish: Wish, sampled: Sampled) -> Maybe:
+    """The standard error of the spur's reach in % of it. A reach is bunches for each shoot times what is wanted and the room, so it needs
+    neither of those; left out where the spur bears nothing."""
+    others = [one.bunches / one.shoots for one in again(spur, rest, wish) if one.shoots > 0.0]
+    if spur.bunches <= 0.0 or spur.shoots <= 0.0:
+        return Maybe(False, 0.0)
+    sure = sure_of(spur.bunches / spur.shoots, others, sampled)
+    return Maybe(sure.se.ok and sure.se.number > 0.0, PER_CENT * sure.se.number * spur.shoots / spur.bunches)

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from generator.calculators.bearers import Tally
+from generator.calculators.facts import Maybe
 
 # The facts that the plan takes over, by node and by zone.
 PRIMORDIA: list[str] = [
@@ -22,6 +23,7 @@ PRIMORDIA: list[str] = [
     "primordia_node_14",
     "primordia_node_15",
 ]
+SURE: list[str] = ["canes_dissected", "bud_spread", "likeness", "spur_fruit_se_pct"]
 DEAD: list[str] = ["dead_primary_pct", "dead_primary_inner_pct", "dead_primary_outer_pct"]
 
 
@@ -33,15 +35,27 @@ class FactFound:
     number: float
 
 
-def facts_of(tally: Tally, frozen: bool, canes: int) -> list[FactFound]:
-    """Primordia by node per live primary, the dead as they are counted, and from how many canes (0 or 1: not told). What a frost after
-    the count has made void is not among it. The numbers are those that the bearers are reckoned with."""
+@dataclass(frozen=True)
+class Sure:
+    """How sure a tally is: its canes (0 or 1: not told), the spread of primordia among buds of a node, the likeness of buds of one cane, and
+    the standard error of the two-node spur's reach in % of it."""
+
+    canes: int
+    spread: Maybe
+    likeness: Maybe
+    spur_se_pct: Maybe
+
+
+def facts_of(tally: Tally, frozen: bool, sure: Sure) -> list[FactFound]:
+    """Primordia by node per live primary, the dead as they are counted, and how sure they are. What a frost after the count has made
+    void is not among it. The numbers are those that the bearers are reckoned with."""
     found = [FactFound("buds_cut", 1.0)]
     for fact, one in zip(PRIMORDIA, tally.primordia):
         if one.ok:
             found.append(FactFound(fact, one.number))
-    if canes > 1:
-        found.append(FactFound("canes_dissected", float(canes)))
+    for fact, one in zip(SURE, [Maybe(sure.canes > 1, float(sure.canes)), sure.spread, sure.likeness, sure.spur_se_pct]):
+        if one.ok:
+            found.append(FactFound(fact, one.number))
     if frozen:
         return found
     found.append(FactFound("dead_node_pct", tally.dead_node_pct))

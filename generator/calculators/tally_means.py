@@ -2,7 +2,9 @@
 
 At one node every cane gives one bud: se = sd / sqrt(n), and the interval is that of Student's t. Over several nodes the buds of a
 cane are alike, so there each cane is left out in turn (the jackknife): se2 = (n - 1) / n SUM (mean without cane c - their mean)2,
-t on canes - 1. Shares have Wilson's interval. Intervals cover the cutting of buds alone, neither the season nor the losses.
+t on canes - 1. Shares have Wilson's interval. Over several nodes it is that of fewer buds, n / design effect x (z / t)2, where the design
+effect is the variance by leaving out canes over that of single buds, at least 1 (Korn and Graubard 1998). Intervals cover the cutting of
+buds alone, neither the season nor the losses.
 """
 
 import math
@@ -12,14 +14,15 @@ from generator.calculators.facts import Maybe
 from generator.calculators.proportions import wilson
 from generator.calculators.quantiles import normal_quantile, t_quantile
 from generator.calculators.tally_counts import TallyRow, between, dissected, live, part, per, primordia, squares, without
-from generator.calculators.units import PER_CENT, share
+from generator.calculators.units import PER_CENT
 
 
 @dataclass(frozen=True)
 class Stretch:
     """The buds of the nodes from `node` to `last_node`. buds could be read, live of them have a live primary. mean: primordia for each
     bud read, mean_live for each live primary, with the latter's se, low and high. fruitful_pct: buds with one primordium or more;
-    dead_primary_pct: primary dead, a secondary alive; dead_node_pct: nothing alive; each in % of the buds read."""
+    dead_primary_pct: primary dead, a secondary alive; dead_node_pct: nothing alive; each in % of the buds read. dead_effective: single buds
+    that would tell as much of dead primaries, where the canes show it."""
 
     node: int
     last_node: int
@@ -37,6 +40,7 @@ class Stretch:
     dead_primary_pct: Maybe
     dead_primary_low_pct: Maybe
     dead_primary_high_pct: Maybe
+    dead_effective: Maybe
     dead_node_pct: Maybe
 
 
@@ -56,13 +60,6 @@ class Paired:
 
     canes: int
     difference: Around
-
-
-def tail_of(confidence_pct: float) -> float:
-    """The probability below the upper end of a two-sided interval. Raises ValueError unless the level is above 0 and below 100 %."""
-    if not 0.0 < confidence_pct < PER_CENT:
-        raise ValueError("the level of an interval lies between 0 and 100 %")
-    return 1.0 - (1.0 - share(confidence_pct)) / 2.0
 
 
 def bare(middle: Maybe) -> Around:
@@ -89,15 +86,18 @@ def at_node(row: TallyRow, tail: float) -> Stretch:
     if count > 1:
         se = spread_of(primordia(row), squares(row), count) / math.sqrt(float(count))
         sure = around(float(primordia(row)) / count, se, count, tail)
-    return stretch(row, row.node, row.node, sure, tail)
+    return stretch(row, row.node, row.node, sure, [], tail)
 
 
-def stretch(row: TallyRow, first: int, last: int, sure: Around, tail: float) -> Stretch:
-    """A stretch of nodes: row is its sum, sure its mean of live primaries. An interval ends at 0 primordia."""
+def stretch(row: TallyRow, first: int, last: int, sure: Around, rest: list[TallyRow], tail: float) -> Stretch:
+    """A stretch of nodes: row is its sum, sure its mean of live primaries; rest are the sums without each cane, none where each bud stands
+    for itself. An interval ends at 0 primordia."""
     buds = dissected(row)
-    fruitful = row.buds_1 + row.buds_2 + row.buds_3
-    in_fruit = wilson_of(fruitful, buds, tail)
-    dead = wilson_of(row.dead_primary, buds, tail)
+    fruitful = fruitful_in(row)
+    fruit_buds = telling(fruitful, buds, [share_of(fruitful_in(one), dissected(one)) for one in rest], tail)
+    dead_buds = telling(row.dead_primary, buds, [share_of(one.dead_primary, dissected(one)) for one in rest], tail)
+    in_fruit = wilson_of(fruitful, buds, fruit_buds, tail)
+    dead = wilson_of(row.dead_primary, buds, dead_buds, tail)
     return Stretch(
         node=first,
         last_node=last,
@@ -115,15 +115,38 @@ def stretch(row: TallyRow, first: int, last: int, sure: Around, tail: float) -> 
         dead_primary_pct=part(row.dead_primary, buds),
         dead_primary_low_pct=dead.low,
         dead_primary_high_pct=dead.high,
+        dead_effective=Maybe(len(rest) > 1 and dead_buds > 0.0, dead_buds),
         dead_node_pct=part(row.dead_node, buds),
     )
 
 
-def wilson_of(count: int, whole: int, tail: float) -> Around:
-    """A share with Wilson's interval, in %."""
+def fruitful_in(row: TallyRow) -> int:
+    """Buds with one primordium or more."""
+    return row.buds_1 + row.buds_2 + row.buds_3
+
+
+def share_of(count: int, whole: int) -> float:
+    """A share of one, from a whole above 0."""
+    return float(count) / whole
+
+
+def telling(count: int, whole: int, rest: list[float], tail: float) -> float:
+    """How many single buds tell as much of a share as these do; rest is the share without each cane. All of them where nobody can say: no
+    canes to leave out, or the share is 0 or all."""
+    if len(rest) < 2 or count <= 0 or count >= whole:
+        return float(whole)
+    p = float(count) / whole
+    error = jackknifed(rest)
+    effect = max(1.0, error * error * whole / (p * (1.0 - p)))
+    narrower = normal_quantile(tail) / t_quantile(tail, float(len(rest) - 1))
+    return whole / effect * min(1.0, narrower * narrower)
+
+
+def wilson_of(count: int, whole: int, as_many: float, tail: float) -> Around:
+    """A share with Wilson's interval from so many single buds, in %."""
     if whole <= 0:
         return bare(Maybe(False, 0.0))
-    ends = wilson(float(count), float(whole), normal_quantile(tail))
+    ends = wilson(as_many * count / whole, as_many, normal_quantile(tail))
     return Around(part(count, whole), Maybe(False, 0.0), Maybe(True, PER_CENT * ends.low), Maybe(True, PER_CENT * ends.high))
 
 
@@ -132,15 +155,13 @@ def over_nodes(rows: list[TallyRow], canes: list[list[TallyRow]], first: int, la
     total = between(rows, first, last)
     whole = per(primordia(total), live(total))
     sure = bare(whole)
-    left: list[float] = []
-    for cane in canes:
-        own = between(cane, first, last)
-        rest = without(total, own)
-        if live(own) > 0 and live(rest) > 0:
-            left.append(float(primordia(rest)) / live(rest))
+    own = [between(cane, first, last) for cane in canes]
+    rest = [without(total, one) for one in own if dissected(one) > 0]
+    lived = [without(total, one) for one in own if live(one) > 0]
+    left = [float(primordia(one)) / live(one) for one in lived if live(one) > 0]
     if len(left) > 1:
         sure = around(whole.number, jackknifed(left), len(left), tail)
-    return stretch(total, first, last, sure, tail)
+    return stretch(total, first, last, sure, [one for one in rest if dissected(one) > 0], tail)
 
 
 def jackknifed(left: list[float]) -> float:

@@ -84,7 +84,7 @@ def working_of(heard: Heard) -> list[Say]:
         pairs = heard.pairs.difference
         numbers = [float(heard.pairs.canes), pairs.middle.number, pairs.se.number, pairs.low.number, pairs.high.number]
         lines.append(Say("bud_fruitfulness.pairs", numbers, []))
-    lines = lines + [dead_line(heard.groups[0])]
+    lines = lines + dead_lines(heard.groups[0])
     if len(heard.weighed.buds) > 0:
         lines = lines + [Say("bearer_reach.formula", [], []), Say("bud_fruitfulness.secondaries_reckoned", [heard.share], [])]
     return lines + [bearer_line(one) for one in heard.weighed.spurs + heard.weighed.canes]
@@ -108,10 +108,13 @@ def group_line(one: Stretch) -> Say:
     return Say("bud_fruitfulness.group_bare", numbers, [])
 
 
-def dead_line(one: Stretch) -> Say:
-    """Deaths over all nodes, with Wilson's interval."""
+def dead_lines(one: Stretch) -> list[Say]:
+    """Deaths over all nodes, with Wilson's interval, and for how many buds it is."""
     dead = [one.dead_primary_pct.number, one.dead_primary_low_pct.number, one.dead_primary_high_pct.number]
-    return Say("bud_fruitfulness.dead", [float(one.buds)] + dead + [one.dead_node_pct.number], [])
+    line = Say("bud_fruitfulness.dead", [float(one.buds)] + dead + [one.dead_node_pct.number], [])
+    if one.dead_effective.ok:
+        return [line, Say("bud_fruitfulness.dead_canes", [float(one.buds), one.dead_effective.number], [])]
+    return [line, Say("bud_fruitfulness.dead_alone", [], [])]
 
 
 def notes_of(heard: Heard) -> list[Say]:

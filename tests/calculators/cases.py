@@ -22,7 +22,7 @@ def some(number: float) -> Maybe:
 DENSITY = VineDensityInputs(row_spacing_m=2.4, vine_spacing_m=1.5, area_ha=some(2), missing_vines_pct=4.0)
 COUNTS = [2666.0, 92.0, 1.0, some(1.6), 130.0]
 BESIDE = [OPEN] * 11
-NO_TALLY = [[OPEN] * 15, [OPEN] * 15, *[OPEN] * 13]
+NO_TALLY = [[OPEN] * 15, [OPEN] * 15, *[OPEN] * 11, some(0.7), some(0.3), *[OPEN] * 2]
 NODES = NodesForYieldInputs(9.0, *COUNTS, *BESIDE, *NO_TALLY, OPEN, OPEN)
 FORECAST = YieldForecastInputs(18.0, *COUNTS, *BESIDE, *NO_TALLY)
 FORECAST_LIMITS = YieldForecastValues(
@@ -33,8 +33,6 @@ FORECAST_LIMITS = YieldForecastValues(
     nodes_per_cane_most=12.0,
     nodes_per_spur_most=2.0,
     nodes_per_renewal_spur=2.0,
-    primordia_sd=0.7,
-    bud_likeness=0.3,
     coverage_compensating_pct=95.7,
     coverage_together_pct=77.6,
     coverage_normal_pct=89.7,

@@ -10,7 +10,7 @@ from tests.calculators.cases import OPEN, some
 
 LIVE = ("buds_0", "buds_1", "buds_2", "buds_3")
 LIMITS = BudFruitfulnessValues(
-    basal_node_last=2.0, distal_node_last=8.0, nodes_per_long_spur_most=6.0, canes_cut_most=200.0, primordia_low=1.0
+    basal_node_last=2.0, distal_node_last=8.0, nodes_per_long_spur_most=6.0, canes_cut_most=200.0, primordia_low=1.0, canes_for_likeness_least=20.0, secondary_share_usual=[]
 )
 BLOCK = BudFruitfulnessInputs(
     rows=[],

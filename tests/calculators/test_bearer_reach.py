@@ -2,41 +2,26 @@
 
 import pytest
 
-from generator.calculators.bearer_reach import BearerReachInputs, BearerReachValues, bearer_reach
+from generator.calculators.bearer_reach import BearerReachValues, bearer_reach
+from generator.calculators.bud_fruitfulness import as_reach
 from tests.calculators.cases import OPEN, but, ids, some
+from tests.calculators.tallies import BLOCK as TALLIED
 from tests.calculators.test_bearers import COOL
 
 VALUES = BearerReachValues(
     nodes_per_long_spur_most=6.0,
-    primordia_sd=0.7,
-    bud_likeness=0.2,
     interval_level_pct=90.0,
     interval_z=1.6448536269514722,
     canes_cut_most=200.0,
 )
-BLOCK = BearerReachInputs(
+BLOCK = but(
+    as_reach(TALLIED),
     primordia_node=COOL.primordia,
-    cane_budburst_node=COOL.cane_burst_pct,
-    budburst_pct=90.0,
-    spur_budburst_pct=95.0,
     dead_primary_pct=some(4),
     dead_node_pct=1.0,
-    dead_primary_inner_pct=OPEN,
-    dead_primary_outer_pct=OPEN,
-    inner_zone_nodes=4,
-    secondary_share=0.3,
-    shoots_per_burst_node=1.03,
+    bud_spread=0.7,
+    likeness=0.2,
     dissection_to_spring=1.0,
-    tally_date=OPEN,
-    last_freeze_date=OPEN,
-    canes_dissected=OPEN,
-    target_yield_t_ha=some(6),
-    bearing_vines_per_ha=some(4008.264),
-    bunch_weight_g=some(115),
-    vine_spacing_m=some(1.1),
-    curtains=1,
-    shoots_per_m_high=15.0,
-    noncount_shoots_kept=OPEN,
 )
 
 
@@ -84,8 +69,7 @@ def test_four_times_the_canes_halve_the_interval():
 
 def test_alike_buds_widen_the_interval():
     """Were buds of a cane all the same, the second bud would tell nothing: wider than with no likeness at all."""
-    inputs = but(BLOCK, canes_dissected=some(50))
-    width = [bearer_reach(inputs, but(VALUES, bud_likeness=likeness)).spur_reach_high.number for likeness in (0.0, 0.2, 1.0)]
+    width = [reach(canes_dissected=some(50), likeness=likeness).spur_reach_high.number for likeness in (0.0, 0.2, 1.0)]
     assert width == sorted(width) and len(set(width)) == 3
 
 

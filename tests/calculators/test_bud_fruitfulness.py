@@ -6,14 +6,18 @@ import numpy as np
 import pytest
 from scipy import stats
 
+from generator.answers.compute import compute
 from generator.calculators.bearer_reach import bearer_reach
 from generator.calculators.bud_fruitfulness import as_reach, bud_fruitfulness
+from generator.calculators.tally_counts import by_cane
+from generator.calculators.tally_means import over_nodes
 from tests.calculators.cases import some
 from tests.calculators.tallies import BLOCK, LIMITS, at, bud, canes, found, held
 from tests.calculators.test_bearer_reach import VALUES
 
 TALLIES = [(count, nodes, seed) for seed, (count, nodes) in enumerate([(2, 3), (3, 8), (8, 4), (20, 10), (50, 15), (120, 2)])]
 LEVELS = [50.0, 90.0, 95.0, 99.9]
+MAY_BE_LEFT_OUT = ("dead_primary_pct", "dead_primary_inner_pct", "dead_primary_outer_pct", "canes_dissected", "spur_fruit_se_pct")
 near = pytest.approx
 
 
@@ -86,6 +90,84 @@ def test_over_several_nodes_each_cane_is_left_out(count, nodes, seed):
         assert one.high.number == close(mean + stats.t.ppf(0.95, n - 1) * se)
 
 
+def wilson_of(p, n, level):
+    """The score interval of a share from n single buds, which need not be whole, in %."""
+    z = stats.norm.ppf(0.5 + level / 200)
+    middle, half = (p + z * z / 2 / n) / (1 + z * z / n), z * np.sqrt(p * (1 - p) / n + z * z / 4 / n / n) / (1 + z * z / n)
+    return 100 * np.array([middle - half, middle + half])
+
+
+@pytest.mark.parametrize(("count", "nodes", "seed"), TALLIES[1:5])
+def test_shares_over_several_nodes_count_canes(count, nodes, seed):
+    """The variance from leaving out each cane over that of single buds is the design effect, at least 1; Student's t takes the place of z."""
+    rows = canes(count, nodes, seed, dead=0.2)
+    whole = found(rows).groups[0]
+    read = lambda some_rows: sum(len(held(row)) + row.dead_primary + row.dead_node for row in some_rows)  # noqa: E731
+    p, se, n = left_out(rows, lambda some_rows: sum(row.dead_primary for row in some_rows) / read(some_rows))
+    effect = max(1.0, se**2 * read(rows) / (p * (1 - p)))
+    effective = read(rows) / effect * (stats.norm.ppf(0.95) / stats.t.ppf(0.95, n - 1)) ** 2
+    assert whole.dead_effective.number == close(effective)
+    assert [whole.dead_primary_low_pct.number, whole.dead_primary_high_pct.number] == close(wilson_of(p, effective, 90))
+
+
+def test_canes_that_die_as_a_whole_count_for_one_bud_each():
+    """Six canes of 30 with every primary dead: 300 buds tell as much as 29 single ones would, less what t takes."""
+    rows = [bud(cane, node, **{"dead_primary" if cane <= 6 else "buds_1": 1}) for cane in range(1, 31) for node in range(1, 11)]
+    whole = found(rows).groups[0]
+    assert whole.dead_effective.number == close(29 * (stats.norm.ppf(0.95) / stats.t.ppf(0.95, 29)) ** 2)
+    alone = stats.binomtest(60, 300).proportion_ci(0.9, "wilson")
+    assert whole.dead_primary_low_pct.number < 100 * alone.low - 5 and whole.dead_primary_high_pct.number > 100 * alone.high + 5
+
+
+def test_the_range_of_a_share_holds_where_canes_differ():
+    """400 tallies of 25 canes of eight buds; on a cane every primary dies with the same chance, which is 2 % or 32 %. A range of 90 % holds the
+    true 17 % in 86 to 94 of a hundred; taking each bud by itself it would in fewer than 75."""
+    rng = np.random.default_rng(3)
+    held_in = alone = 0
+    for _ in range(400):
+        chance = rng.choice([0.02, 0.32], 25)
+        dead = rng.random((25, 8)) < chance[:, None]
+        rows = [bud(cane + 1, node + 1, **{"dead_primary" if dead[cane, node] else "buds_1": 1}) for cane in range(25) for node in range(8)]
+        whole = over_nodes(rows, by_cane(rows), 1, 8, 0.95)
+        held_in += whole.dead_primary_low_pct.number <= 17 <= whole.dead_primary_high_pct.number
+        low, high = wilson_of(dead.mean(), dead.size, 90)
+        alone += low <= 17 <= high
+    assert 0.86 <= held_in / 400 <= 0.94
+    assert alone / 400 < 0.75
+
+
+def test_without_cane_numbers_a_share_is_of_single_buds_and_that_is_said():
+    """One bud without the number of its cane: scipy's Wilson of all buds, and a line says that it is too narrow."""
+    rows = [replace(row, cane=0) for row in canes(20, 6, 3, dead=0.2)]
+    result = found(rows)
+    dead, read = sum(row.dead_primary for row in rows), result.buds
+    alone = stats.binomtest(dead, read).proportion_ci(0.9, "wilson")
+    assert [result.dead_primary_low_pct.number, result.dead_primary_high_pct.number] == close([100 * alone.low, 100 * alone.high])
+    assert "bud_fruitfulness.dead_alone" in [line.id for line in result.working]
+
+
+def test_each_printed_share_is_reckoned_with(rulebook):
+    """A line for each author of the share of a secondary shoot: the two-node spur as it is when that share is typed in."""
+    rows = [vars(row) for row in canes(20, 6, 3, dead=0.2)]
+    asked = {"rows": rows, "target_yield_t_ha": 6, "bearing_vines_per_ha": 4000, "bunch_weight_g": 120, "vine_spacing_m": 1.2}
+    lines = compute(rulebook, "bud_fruitfulness", asked)["compared"]
+    assert [line["says"]["numbers"][0] for line in lines] == [one.number for one in rulebook.values["secondary_share_usual"].figures]
+    for line in lines:
+        share, per_node, reach = line["says"]["numbers"]
+        there = compute(rulebook, "bud_fruitfulness", asked | {"secondary_share": share})["outputs"]
+        assert [per_node, reach] == near([there["spur_bunches_per_node"], there["spur_reach"]], rel=1e-12)
+
+
+def test_more_canes_stand_with_each_bearer():
+    """None where its range leaves 1 out, some where it does not; the two-node spur's are the tally's."""
+    result = found(canes(20, 10, 3))
+    for one in result.bearers:
+        if one.more_canes.ok:
+            assert (one.more_canes.number == 0.0) == (one.reach_low.number >= 1.0 or one.reach_high.number < 1.0)
+    assert result.bearers[1].more_canes == result.more_canes
+    assert {True, False} == {one.more_canes.number == 0.0 for one in found(canes(20, 10, 3), target_yield_t_ha=some(8)).bearers}
+
+
 def test_with_one_bud_a_cane_the_jackknife_is_the_plain_standard_error():
     """Nobody can tell the two apart where each cane gives one bud."""
     rows = [bud(cane, 1, **{f"buds_{cane % 4}": 1}) for cane in range(1, 12)]
@@ -112,13 +194,15 @@ def test_bearers_are_the_chain_reckoned_again_without_each_cane(count, nodes, se
 def reach_with(facts, **changes):
     """bearer_reach on the facts that the tally gave."""
     known = {one.fact: one.number for one in facts}
+    spread = {name: known[name] for name in ("bud_spread", "likeness") if name in known}
     by_node = [some(known[name]) if (name := f"primordia_node_{node}") in known else some(0) for node in range(1, 16)]
     last = max(node for node in range(1, 16) if f"primordia_node_{node}" in known)
     taken = replace(
         as_reach(replace(BLOCK, **changes)),
         primordia_node=by_node[:last],
         dead_node_pct=known["dead_node_pct"],
-        **{name: some(known[name]) for name in ("dead_primary_pct", "dead_primary_inner_pct", "dead_primary_outer_pct", "canes_dissected") if name in known},
+        **spread,
+        **{name: some(known[name]) for name in MAY_BE_LEFT_OUT if name in known},
     )
     return bearer_reach(taken, VALUES)
 

@@ -2,7 +2,8 @@
 
 import pytest
 
-from generator.answers.compute import plan
+from generator.answers.compute import compute, plan
+from tests.calculators.tallies import canes
 
 
 def made(rulebook, block="worked_cool_cane", **changes):
@@ -156,3 +157,20 @@ def test_a_wish_over_both_room_and_law_is_held_by_the_lower(rulebook):
     for most, limit in ((60, "room_high"), (13, "legal")):
         found = made(rulebook, target_yield_t_ha=12, canes_wanted_per_vine=2, legal_nodes_per_vine_most=most)
         assert part(found, "node_number")["choice"] == limit and numbers(found, "node_number")["nodes"] <= most
+
+
+TALLIED = ["target_yield_t_ha", "bunch_weight_g", "vine_spacing_m", "curtains", "shoots_per_m_high", "noncount_shoots_kept", "spur_budburst_pct", "secondary_share",
+           "dissection_to_spring", "shoots_per_burst_node", *(f"cane_budburst_node_{node}" for node in range(1, 5))]  # fmt: skip
+
+
+@pytest.mark.parametrize(("count", "seed"), [(30, 3), (30, 11), (12, 5)])
+def test_the_plan_is_as_sure_of_the_spur_as_the_tally_is(rulebook, count, seed):
+    """Rows become figures of the tally, and these the facts of the plan: the reach of the two-node spur, its interval and the canes still to
+    cut are the same on both pages, whatever number of canes the block's own file had."""
+    block = {name: value for name, value in rulebook.blocks["worked_cool_cane"].facts.items() if not name.startswith("primordia")}
+    vines = 10000 / 2.2 / 1.1 * 0.97
+    rows = [vars(row) for row in canes(count, 10, seed)]
+    tally = compute(rulebook, "bud_fruitfulness", {"rows": rows, "bearing_vines_per_ha": vines, **{name: block[name] for name in TALLIED}})
+    there = numbers(plan(rulebook, {**block, **tally["facts"]})["plan"], "find_fruit")
+    names = ["spur_reach", "spur_reach_low", "spur_reach_high", *(["more_canes"] if "more_canes" in tally["outputs"] else [])]
+    assert [there[name] for name in names] == pytest.approx([tally["outputs"][name] for name in names], rel=1e-9)

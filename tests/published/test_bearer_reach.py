@@ -4,6 +4,7 @@ import pytest
 
 from generator.answers.compute import compute
 from generator.calculators.bearers import Buds, bearer, bunches_at, burst_at
+from generator.calculators.facts import Maybe
 from generator.calculators.reach_sums import Sampling, Wish, carried, interval_of
 from generator.reading.rulebook import Rulebook
 from tests.published.printed import prints
@@ -25,7 +26,7 @@ def test_the_sampling_error_is_that_of_the_planners_table(canes: int, printed: f
     """bd-11: 1.96 standard errors of a mean with a spread of 0.7. With two buds of a cane all alike, a spur is one such mean."""
     alive = buds([1.0, 1.0])
     wish = Wish(True, 1.0, 1.0)
-    found = interval_of(alive, wish, carried(alive, wish, 2, False), Sampling(canes, 0.7, 1.0, 1.96, 200.0))
+    found = interval_of(alive, wish, carried(alive, wish, 2, False), Sampling(canes, 0.7, 1.0, Maybe(False, 0.0), 1.96, 200.0))
     assert found.high - 1.0 == pytest.approx(printed, abs=0.0006)
 
 
