@@ -9,9 +9,11 @@ from dataclasses import dataclass
 
 from generator.calculators.counting import up
 from generator.calculators.facts import Maybe
-from generator.calculators.figures import FITS, Compared
+from generator.calculators.figures import FITS, Compared, Figure
 from generator.calculators.say import Say
 from generator.calculators.units import PER_CENT, share
+
+OUR_READING: str = "our_judgement"
 
 
 @dataclass(frozen=True)
@@ -34,10 +36,12 @@ class Bands:
 
 @dataclass(frozen=True)
 class Ruled:
-    """What one source says: nodes to leave, left out where it gives no number, and how it comes to that."""
+    """What one source says: nodes to leave, left out where it gives no number, and how it comes to that; whether its print is followed, or
+    had to be read by us."""
 
     nodes: Maybe
     note: Say
+    as_printed: bool
 
 
 def more_by(wanted: float, extra_pct: float) -> float:
@@ -47,18 +51,34 @@ def more_by(wanted: float, extra_pct: float) -> float:
 
 def ruled(exact: float, note: Say) -> Ruled:
     """A rule that gives a number: rounded up, as a replacement is."""
-    return Ruled(Maybe(True, float(up(exact))), note)
+    return Ruled(Maybe(True, float(up(exact))), note, True)
+
+
+def read_by_us(exact: float, note: Say) -> Ruled:
+    """A rule whose print cannot stand as it is, with the number of our reading."""
+    return Ruled(Maybe(True, float(up(exact))), note, False)
 
 
 def silent(note: Say) -> Ruled:
     """A rule that gives no number."""
-    return Ruled(Maybe(False, 0.0), note)
+    return Ruled(Maybe(False, 0.0), note, True)
 
 
-def line_of(who: Say, one: Ruled) -> Compared:
-    """A rule as a line of the comparison."""
+def line_of(who: Say, one: Ruled, limits: list[Figure]) -> Compared:
+    """A rule as a line of the comparison; as sure as the first of its printed limits, or as our reading."""
+    standing = limits[0].standing if one.as_printed else OUR_READING
     says = Say("injury_adjustment.nodes", [one.nodes.number], []) if one.nodes.ok else Say("injury_adjustment.no_number", [], [])
-    return Compared(Say("injury_adjustment.printed", [], []), who, says, one.note, "", FITS)
+    return Compared(Say("injury_adjustment.printed", [], []), who, says, one.note, standing, FITS)
+
+
+def adds_nothing(wanted: float, one: Ruled) -> bool:
+    """True where a rule leaves the number as it is."""
+    return one.nodes.ok and one.nodes.number <= float(up(wanted))
+
+
+def least_of(bands: Bands) -> float:
+    """The fewest dead at which any rule changes the number (%)."""
+    return min(min(bands.cornell_from, bands.northern_above), min(bands.purdue_normal, bands.sheet_normal))
 
 
 def by_cornell(wanted: float, dead_pct: float, bands: Bands) -> Ruled:
@@ -81,13 +101,13 @@ def by_purdue(wanted: float, dead_pct: float, bands: Bands) -> Ruled:
     if dead_pct > bands.purdue_light:
         exact = more_by(wanted, bands.purdue_heavy_extra)
         limits = [bands.purdue_light, bands.purdue_heavy, bands.purdue_heavy_printed]
-        return ruled(exact, Say("injury_adjustment.purdue_heavy", limits + [bands.purdue_heavy_extra, exact], []))
+        return read_by_us(exact, Say("injury_adjustment.purdue_heavy", limits + [bands.purdue_heavy_extra, exact], []))
     exact = more_by(wanted, bands.purdue_light_extra)
     limits = [bands.purdue_normal, bands.purdue_light]
     if dead_pct < bands.purdue_heavy_printed:
         return ruled(exact, Say("injury_adjustment.purdue_light", limits + [bands.purdue_light_extra, exact], []))
     other = [bands.purdue_heavy_extra, bands.purdue_heavy_printed, bands.purdue_heavy]
-    return ruled(exact, Say("injury_adjustment.purdue_overlap", limits + [bands.purdue_light_extra, exact] + other, []))
+    return read_by_us(exact, Say("injury_adjustment.purdue_overlap", limits + [bands.purdue_light_extra, exact] + other, []))
 
 
 def by_sheet(wanted: float, dead_pct: float, replacing: Maybe, bands: Bands) -> Ruled:

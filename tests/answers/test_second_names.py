@@ -6,7 +6,7 @@ from generator.answers.compute import compute
 from generator.answers.describing import describe
 from generator.answers.given import BadInput
 
-COUNTED = {"wanted_nodes": 30, "buds_primary_alive": 58, "buds_secondary_only": 30}
+COUNTED = {"wanted_nodes": 30, "deaths_in_wanted_nodes": "none", "buds_primary_alive": 58, "buds_secondary_only": 30}
 
 
 def test_either_name_gives_the_same_answer(rulebook):

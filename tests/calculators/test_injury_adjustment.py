@@ -1,5 +1,6 @@
-"""Nodes after winter injury: the chain, where a death is counted once, and what is refused."""
+"""Nodes after winter injury: the worked block, how sure the answer is, and what is refused. That a death is counted once: test_injury_chain.py."""
 
+import math
 from dataclasses import replace
 
 import pytest
@@ -7,12 +8,9 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from generator.answers.encode import values_record
-from generator.calculators.bearers import Tally, buds_counted, bunches_at
 from generator.calculators.facts import Maybe
-from generator.calculators.injury_adjustment import InjuryAdjustmentInputs, injury_adjustment
-from generator.calculators.yield_forecast import crop_of_nodes
-from generator.calculators.yield_chain import Counts
-from generator.calculators.yield_spread import Limits
+from generator.calculators.injury_adjustment import injury_adjustment
+from generator.calculators.injury_records import InjuryAdjustmentInputs
 from generator.reading.read import read_rulebook
 from tests.calculators.cases import ids, some
 from tests.published.printed import PROJECT
@@ -20,7 +18,12 @@ from tests.published.printed import PROJECT
 VALUES = values_record(read_rulebook(PROJECT / "rules")[0], "injury_adjustment")
 OUT = Maybe(False, 0.0)
 BLOCK = InjuryAdjustmentInputs(30.0, 100, 58, 30, 0.3, 0, OUT, OUT, 95.0, 1, OUT, 15.0, OUT)
-NONE, ORDINARY, THIS_WINTER = 0, 1, 2
+ORDINARY, THIS_WINTER = 1, 2
+COUNTED = ("buds_cut_for_injury", "buds_primary_alive", "buds_secondary_only")
+buds = st.integers(20, 200).flatmap(lambda cut: st.integers((cut + 1) // 2, cut).flatmap(
+    lambda alive: st.tuples(st.just(cut), st.just(alive), st.integers(0, cut - alive))))
+shares = st.floats(0.0, 1.0)
+wanted = st.floats(1.0, 100.0)
 
 
 def adjusted(**changes):
@@ -89,64 +92,60 @@ def test_fifteen_to_a_metre_make_room_for_27_on_1_8_m():
     assert (found.shoots.number, found.shoots_most.number) == pytest.approx((21.4, 27), abs=0.05)
 
 
-buds = st.integers(20, 200).flatmap(lambda cut: st.integers((cut + 1) // 2, cut).flatmap(
-    lambda alive: st.tuples(st.just(cut), st.just(alive), st.integers(0, cut - alive))))
-shares = st.floats(0.0, 1.0)
-wanted = st.floats(1.0, 100.0)
+@pytest.mark.parametrize(
+    ("cut", "alive", "said", "numbers"),
+    [
+        (100, 75, "headline", [39, 30, 25]),  # 17.5 to 34.3 % dead: one number
+        (100, 58, "may_be_none", [49]),  # 32.8 to 51.8 %: over half it would be none
+        (100, 48, "severe_or_not", [52]),  # 42.3 to 61.5 %: no number, but not surely none
+        (100, 16, "wait", [84, 50]),
+        (20, 12, "few_or_severe", [20]),  # 21.9 to 61.3 %
+        (20, 18, "few", [20]),  # 2.8 to 30.1 %
+        (100, 90, "unchanged", [30, 34, 15, 10]),  # nobody adds nodes for 10 % dead
+        (100, 100, "headline", [30, 30, 0]),
+    ],
+)
+def test_the_headline_is_no_surer_than_the_sample(cut, alive, said, numbers):
+    """A number stands alone only where the sample is large enough, its interval ends under the severe limit, and somebody's rule adds nodes."""
+    found = adjusted(buds_cut_for_injury=cut, buds_primary_alive=alive, buds_secondary_only=(cut - alive) // 3)
+    assert found.headline.id == f"injury_adjustment.{said}"
+    assert list(found.headline.numbers)[: len(numbers)] == pytest.approx(numbers)
 
 
-def bunches(primary: float, secondary: float, s: float) -> float:
-    """Bunches of one node by dissection, as the plan reckons them."""
-    dead_node = max(0.0, 100.0 * (1.0 - primary - secondary))
-    tally = Tally([some(1.4), some(1.4)], [], 90.0, 90.0, some(100.0 * secondary), OUT, OUT, 1, dead_node, s, 1.0, 1.0)
-    return bunches_at(buds_counted(tally), 1, 0.9)
+def test_the_range_of_the_headline():
+    """8 of 20 dead are 21.9 to 61.3 % (scipy); none has a secondary: 30 / (1 - .219) is 39 nodes, and half dead are 60."""
+    from scipy.stats import binomtest
 
-
-def changes(nodes: float, counted: tuple[int, int, int], s: float) -> dict:
-    """The sample as inputs."""
-    return dict(zip(("buds_cut_for_injury", "buds_primary_alive", "buds_secondary_only"), counted), wanted_nodes=nodes, secondary_share=s)
-
-
-@given(wanted, buds, shares)
-def test_a_death_is_counted_once_by_buds(nodes, counted, s):
-    """The crop of N_cut nodes with this winter's deaths is that of N_plan nodes without any, by the chain of dissection."""
-    found = adjusted(**changes(nodes, counted, s))
-    cut, alive, secondary = counted
-    now = bunches(alive / cut, secondary / cut, s)
-    assert found.nodes_replacing_with_secondaries_exact.number * now == pytest.approx(nodes * bunches(1.0, 0.0, s))
-
-
-@given(wanted, buds, shares, st.floats(0.5, 1.0), shares)
-def test_a_death_is_counted_once_from_one_winter_to_another(nodes, counted, s, primary, part):
-    """The same where the number wanted holds the deaths of an ordinary winter: N_cut V_now = N_plan V_plan."""
-    secondary = (1.0 - primary) * part
-    assume(primary + secondary <= 1.0)
-    ordinary = {"ordinary_primary_alive_pct": some(100.0 * primary), "ordinary_secondary_only_pct": some(100.0 * secondary)}
-    assume(100.0 * primary / 100.0 + 100.0 * secondary / 100.0 <= 1.0)
-    found = adjusted(**changes(nodes, counted, s), deaths_in_wanted_nodes=ORDINARY, **ordinary)
-    cut, alive, only = counted
-    now = bunches(alive / cut, only / cut, s)
-    assert found.nodes_replacing_with_secondaries_exact.number * now == pytest.approx(nodes * bunches(primary, secondary, s))
+    right = binomtest(8, 20).proportion_ci(0.95, method="wilson")
+    told = list(adjusted(buds_cut_for_injury=20, buds_primary_alive=12, buds_secondary_only=0).headline.numbers)
+    assert told[1:3] == pytest.approx([100 * right.low, 100 * right.high])
+    assert told[3:] == [math.ceil(30 / (1 - right.low)), 60, 50]
 
 
 @given(wanted, buds, shares)
-def test_a_death_is_counted_once_by_spring_counts(nodes, counted, s):
-    """By the short form: the deaths lower what a node bears, and the nodes make up for exactly that."""
-    found = adjusted(**changes(nodes, counted, s))
-    cut, alive, secondary = counted
-    value = (alive + s * secondary) / cut
-    counts = Counts(2000.0, 90.0, 1.1, 1.6, 120.0, OUT, OUT, OUT, OUT, OUT, OUT, OUT, OUT)
-    limits = Limits(90.0, 1.6448536269514722, 25.0, 25.0)
-    plan = crop_of_nodes(nodes, counts, limits)
-    cropped = crop_of_nodes(found.nodes_replacing_with_secondaries_exact.number, replace(counts, bunches_per_shoot=1.6 * value), limits)
-    assert cropped.t_per_ha == pytest.approx(plan.t_per_ha)
+def test_the_number_lies_in_its_range(nodes, counted, s):
+    """Whatever the sample, the number by the count lies between the ends of the range that is told beside it."""
+    found = adjusted(**dict(zip(COUNTED, counted)), wanted_nodes=nodes, secondary_share=s)
+    ends = [list(note.numbers) for note in found.notes if note.id == "injury_adjustment.nodes_between"]
+    assume(ends)
+    assert ends[0][0] <= found.nodes_replacing_with_secondaries.number <= ends[0][1]
 
 
 @given(wanted, buds, shares)
-def test_deaths_fed_both_ways_are_refused(nodes, counted, s):
-    """A number that was reckoned with this winter's deaths is not adjusted for them again."""
-    with pytest.raises(ValueError, match="holds the deaths of this winter already"):
-        adjusted(**changes(nodes, counted, s), deaths_in_wanted_nodes=THIS_WINTER)
+def test_deaths_that_are_inside_are_not_added(nodes, counted, s):
+    """A number that holds this winter's deaths stays, is said to, and no printed rule counts them again."""
+    found = adjusted(**dict(zip(COUNTED, counted)), wanted_nodes=nodes, secondary_share=s, deaths_in_wanted_nodes=THIS_WINTER)
+    assert found.nodes_replacing_with_secondaries_exact.number == pytest.approx(nodes)
+    assert found.headline.id == "injury_adjustment.nothing_to_add"
+    assert not found.compared and not found.nodes_cornell.ok
+    assert "injury_adjustment.once" not in ids(found.notes)
+
+
+def test_severe_stays_severe_whatever_is_inside():
+    """84 of 100 dead: wait, by cut buds too; and the extra wood of double pruning is named, two to three times 30."""
+    found = adjusted(buds_primary_alive=16, buds_secondary_only=0, deaths_in_wanted_nodes=THIS_WINTER)
+    assert found.headline.id == "injury_adjustment.wait" and not found.nodes_replacing_with_secondaries.ok
+    assert [list(note.numbers) for note in found.notes if note.id == "injury_adjustment.until_burst"] == [[2, 3, 60, 90]]
 
 
 @given(wanted, st.integers(50, 100), st.integers(50, 100))

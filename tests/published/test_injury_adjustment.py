@@ -5,7 +5,8 @@ import math
 import pytest
 
 from generator.answers.compute import compute
-from generator.calculators.injury_adjustment import InjuryAdjustmentInputs, replacement, sample_of
+from generator.calculators.injury_records import InjuryAdjustmentInputs
+from generator.calculators.injury_sample import living_value, replacement, sample_of
 from generator.answers.encode import values_record
 from generator.calculators.facts import Maybe
 from tests.published.printed import prints
@@ -15,7 +16,7 @@ OUT = Maybe(False, 0.0)
 
 def answer(rulebook, dead: int, cut: int = 100, wanted: float = 40, secondary: int = 0, s: float = 0) -> dict:
     """The answer for so many primaries dead."""
-    inputs = {"wanted_nodes": wanted, "buds_cut": cut, "buds_primary_alive": cut - dead, "buds_secondary_only": secondary, "secondary_share": s}
+    inputs = {"wanted_nodes": wanted, "deaths_in_wanted_nodes": "none", "buds_cut": cut, "buds_primary_alive": cut - dead, "buds_secondary_only": secondary, "secondary_share": s}
     return compute(rulebook, "injury_adjustment", inputs)
 
 
@@ -142,7 +143,7 @@ def test_norton_loses_half(rulebook):
 def test_michigan_potential(rulebook):
     """bi-11, Howell 2002: 100 nodes, 20 blind, 40 frosted with a secondary at 0.35, 40 alive have a potential of 0.54."""
     inputs = InjuryAdjustmentInputs(40.0, 100, 40, 40, 0.35, 0, OUT, OUT, 95.0, 1, OUT, 15.0, OUT)
-    assert sample_of(inputs, values_record(rulebook, "injury_adjustment")).value / 100 == pytest.approx(0.54)
+    assert living_value(sample_of(inputs, values_record(rulebook, "injury_adjustment"))) / 100 == pytest.approx(0.54)
 
 
 @pytest.mark.parametrize(("s", "per_node"), [(0, 0.9), (0.33, 1.098)])
@@ -165,7 +166,7 @@ def test_secondaries_of_necrotic_buds(rulebook, s, per_node):
 )
 def test_sampling_in_two_steps(rulebook, evidence, cut, dead, note):
     """Where the sample stands: the first step, the second, or the end."""
-    notes = compute(rulebook, "injury_adjustment", {"wanted_nodes": 30, "buds_cut": cut, "buds_primary_alive": cut - dead, "buds_secondary_only": 0})["notes"]
+    notes = compute(rulebook, "injury_adjustment", {"wanted_nodes": 30, "deaths_in_wanted_nodes": "none", "buds_cut": cut, "buds_primary_alive": cut - dead, "buds_secondary_only": 0})["notes"]
     words = {"first_step": "are too few", "second_step": "go on to 100", "all_dead": "Stop cutting", "sample_full": "are enough"}[note]
     assert any(words in line for line in notes)
 
@@ -182,3 +183,18 @@ def test_who_stops_where(rulebook, evidence, figure, limit):
     """The limits above which each source gives no number, all kept; two of three stop at half."""
     found = next(one for one in rulebook.values["severe_injury_pct"].figures if one.id == figure)
     assert found.number == limit and limit in prints(rulebook, evidence)
+
+
+@pytest.mark.parametrize(("dead", "added"), [(10, 0), (14, 0), (18, 35)])
+def test_below_the_first_band_nobody_adds(rulebook, dead, added):
+    """bi-20 and bi-03: up to 15 % no rule adds a node, and the headline says so before our own sum; at 18 % Purdue does."""
+    found = answer(rulebook, dead)
+    assert max(extra_pct(found, who) or 0 for who in ("cornell", "purdue", "table_grapes")) == added
+    assert ("by every published rule" in found["headline"]) == (added == 0)
+
+
+def test_two_to_three_times_until_burst(rulebook):
+    """bi-18, Purdue Extension, double pruning: for 40 wanted the first pass leaves 80 to 120 nodes; told where there is no number."""
+    assert {2, 3, 40, 80, 120} <= prints(rulebook, "bi-18")
+    assert any("2 to 3 times" in note and "80 to 120" in note for note in answer(rulebook, 84)["notes"])
+    assert not any("2 to 3 times" in note for note in answer(rulebook, 30)["notes"])
