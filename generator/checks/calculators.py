@@ -67,6 +67,7 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
         if form.rows and ROWS in inputs:
             yield from _rows(form, inputs[ROWS])
         yield from _used_in(rulebook, form)
+        yield from _needs(form)
 
 
 def _differences(
@@ -120,11 +121,21 @@ def _used_in(rulebook: Rulebook, form: CalculatorForm) -> Iterator[Problem]:
             yield at(form, f"Its answer leads to `{use.calculator}`, which is no calculator.", "Name one in rules/calculators/.")
             continue
         asked, given = {one.fact for one in taker.inputs}, {output.id for output in form.outputs}
+        for fact in use.where:
+            if fact not in rulebook.facts:
+                yield at(form, f"The way to `{taker.id}` is shown where `{fact}` is known, which is no fact.", "Name one in rules/facts/.")
         for fact, output in use.gives.items():
             if fact not in asked:
                 yield at(form, f"It gives `{fact}` to `{taker.id}`, which does not ask it.", "Name a fact that is asked there.")
             if output not in given:
                 yield at(form, f"It gives `{output}` to `{taker.id}`, and no output has this name.", "Name an output of this form.")
+
+
+def _needs(form: CalculatorForm) -> Iterator[Problem]:
+    """An output can only need what the form asks."""
+    for output in form.outputs:
+        if output.needs and output.needs not in {one.fact for one in form.inputs}:
+            yield at(form, f"The output `{output.id}` needs `{output.needs}`, which the form does not ask.", "Name one of its inputs.")
 
 
 def _fields(form: CalculatorForm) -> dict[str, Input]:

@@ -47,12 +47,34 @@ class Worked:
 
 
 def calculator_pages(rulebook: Rulebook) -> dict[str, str]:
-    """One page for each calculator that has a form."""
-    return {page_path("calculator", form.id): calculator_page(rulebook, form) for form in rulebook.calculators.values()}
+    """Two pages for each calculator that has a form: the calculator, and beside it what would make that page heavy and long."""
+    pages = {}
+    for form in rulebook.calculators.values():
+        examples = [worked(rulebook, form, example) for example in form.examples]
+        pages[page_path("calculator", form.id)] = calculator_page(rulebook, form, examples[:1])
+        pages[more_path(form)] = more_page(rulebook, form, examples)
+    return pages
 
 
-def calculator_page(rulebook: Rulebook, form: CalculatorForm) -> str:
-    """The page of one calculator."""
+def more_path(form: CalculatorForm) -> str:
+    """Where all worked examples of a calculator stand, with its sources."""
+    return page_path("calculator", f"{form.id}.more")
+
+
+def more_page(rulebook: Rulebook, form: CalculatorForm, examples: list[Worked]) -> str:
+    """All worked examples, and what the calculator rests on."""
+    return render(
+        "calculator_more.md.jinja",
+        words=wording,
+        links=Links(more_path(form)),
+        form=form,
+        examples=examples,
+        cited=resolve(rulebook, form.cites),
+    )
+
+
+def calculator_page(rulebook: Rulebook, form: CalculatorForm, examples: list[Worked]) -> str:
+    """The page of one calculator, with one worked example or none."""
     return render(
         "calculator.md.jinja",
         words=wording,
@@ -61,8 +83,8 @@ def calculator_page(rulebook: Rulebook, form: CalculatorForm) -> str:
         stage=rulebook.stages[form.stage],
         outputs=[output(rulebook, one) for one in form.outputs],
         values=[used(rulebook, rulebook.values[name], compared_values(form.id)) for name in form.values if name in rulebook.values],
-        examples=[worked(rulebook, form, example) for example in form.examples],
-        cited=resolve(rulebook, form.cites),
+        example=examples[0] if examples else None,
+        more_html=more_path(form).replace(".md", ".html"),
         cautions=[rulebook.cautions[name] for name in form.cautions if name in rulebook.cautions],
         terms=[rulebook.terms[name] for name in form.terms if name in rulebook.terms],
         columns=form.rows,
@@ -79,9 +101,9 @@ def output(rulebook: Rulebook, one: Output) -> OutputShown:
 
 
 def used(rulebook: Rulebook, value: Value, compared: list[str]) -> Used:
-    """A value with its number in words; one of those compared with the number of its figures."""
+    """A value with its number in words; one of several figures that are compared with how many there are."""
     shown = wording.with_unit(value.number, rulebook.units.get(value.unit))
-    return Used(value, shown, len(value.figures) if value.id in compared else 0)
+    return Used(value, shown, len(value.figures) if value.id in compared and len(value.figures) > 1 else 0)
 
 
 def worked(rulebook: Rulebook, form: CalculatorForm, example: Example) -> Worked:

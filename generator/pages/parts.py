@@ -7,7 +7,7 @@ from generator.pages.jinja import render
 from generator.pages.packing import add, bare_catalogue, bare_tables
 from generator.pages.paths import Links
 from generator.pages.questions import Group, question
-from generator.pages.scripts import FOLDER, SENTENCES, asset, by_node, page_data
+from generator.pages.scripts import ANSWERS, FOLDER, OPEN, SENTENCES, asset, by_node, page_data
 from generator.pages.slimming import slim
 from generator.reading.items import Fact
 from generator.reading.rulebook import Rulebook
@@ -32,7 +32,7 @@ def parts_page(rulebook: Rulebook) -> str:
         cautions=list(rulebook.cautions.values())[:2],
         terms=list(rulebook.terms.values())[:2],
         strokes=strokes(),
-        scripts=["assets/guide/core.js", SCRIPT],
+        scripts=["assets/guide/core.js", FOLDER + ANSWERS, SCRIPT],
     )
 
 
@@ -50,8 +50,9 @@ def parts_script(rulebook: Rulebook) -> str:
         "candidates": encode.encode_candidates(rulebook, table.id),
         "sides": {table.id: list(table.sides)} if table.sides else {},
         "rows": {table.id: f"d/{table.id}.html"},
+        "answers": [],
     }
-    return "\n".join([add(data), *by_node(data), asset("reasons.js"), asset("decision.js"), "Guide.page.decision();\n"])
+    return "\n".join([add(data), *by_node(data), asset("reasons.js"), asset("decision.js"), "Guide.page.decision();", f"{OPEN}\n"])
 
 
 def one_of_each(rulebook: Rulebook) -> list[Fact]:

@@ -1,6 +1,7 @@
 """Scripts and the style sheet: one core that every form page shares, and one script for each decision, calculator and the plan.
 
-Scripts are classic and add to one global, so that they work from a folder on disk; data comes as a call of `Guide.add`.
+Scripts are classic and add to one global, so that they work from a folder on disk; data comes as a call of `Guide.add`. Each page has
+its form from the start; what answers stands in files of its own, which come when the form is first touched.
 """
 
 from functools import cache
@@ -18,25 +19,28 @@ from generator.calculators.plan_system import DECISION
 from generator.compiler.script import compile_module, helpers_for, module_order
 from generator.pages import wording
 from generator.pages.decisions import is_long
+from generator.pages.halves import answering, asking
 from generator.pages.packing import add, bare_candidates, bare_catalogue, bare_tables
 from generator.pages.questions import of_calculator, of_decision, of_plan
 from generator.pages.slimming import slim, slim_style
-from generator.pages.tally import FIRST, LATER, asked, from_the_start, takes_tally, with_the_sums
+from generator.pages.tally import FIRST, LATER, asked, of_tally, takes_tally
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm, Decision
 
 ASSETS = Path(__file__).parent / "assets"
 FOLDER = "assets/guide/"
-SHARED = ["answer", "changes", "guard", "sides", "wording"]
-WRITTEN = ["data.js", "numbers.js", "border.js", "link.js", "store.js", "dom.js", "form.js", "ask.js", "show.js", "page.js"]
+FORM, ANSWER = ["guard", "wording"], ["answer", "changes", "sides"]
+SHARED = [*FORM, *ANSWER]
+WRITTEN = ["data.js", "numbers.js", "border.js", "link.js", "store.js", "dom.js", "form.js", "ask.js", "reckon.js", "page.js"]
+OPEN = "Guide.page.open();"
+ANSWERS, ANSWERING = "answers.js", ["tables.js", "show.js"]
 SENTENCES = ["answers.", "guard."]
 PLAN = "block_plan"
 INFLUENCE = "plan_influence"
 DRAWN = ["drawing"]
 STYLES = ["guide.css", "look.css", "tally.css"]
-# The ranked layouts: their page's own scripts. Large sums, as those of the plan, are files of their own, which come with the first answer.
-OPTIONS, RANKED, PLAN_SUMS = "layout_options", ["drawing.js", "layout.js"], "plan.sums.js"
-SUMS_LATER = [OPTIONS, "bearer_reach", "injury_adjustment", "node_number", "nodes_for_yield", "yield_forecast"]
+# The ranked layouts: their page's own scripts.
+OPTIONS, RANKED = "layout_options", ["drawing.js", "layout.js"]
 PLAN_SENTENCES, PLAN_WORDS = ["plan.", "node_number."], ["choice.", "term."]
 
 
@@ -45,12 +49,11 @@ compiled = cache(compile_module)
 
 def script_files(rulebook: Rulebook) -> dict[str, str]:
     """Every script, the style sheet and the mark of the site, by path."""
-    scripts = {"core.js": core(list(rulebook.calculators)), "plan.js": plan_script(rulebook)}
-    scripts |= {f"d/{table.id}.js": decision_script(rulebook, table) for table in rulebook.decisions.values()}
-    scripts |= {f"c/{form.id}.js": calculator_script(rulebook, form) for form in rulebook.calculators.values()}
-    scripts |= {PLAN_SUMS: sums(PLAN, INFLUENCE)} | {sums_of(name): sums(name) for name in SUMS_LATER if name in rulebook.calculators}
-    tallies = [form.id for form in rulebook.calculators.values() if takes_tally(form)]
-    scripts |= {sums_of(name): tally_sums(rulebook, rulebook.calculators[name]) for name in tallies}
+    scripts = {"core.js": core(list(rulebook.calculators)), ANSWERS: answers()} | plan_scripts(rulebook)
+    for table in rulebook.decisions.values():
+        scripts |= decision_scripts(rulebook, table)
+    for form in rulebook.calculators.values():
+        scripts |= calculator_scripts(rulebook, form)
     look = {FOLDER + name: slim_style(asset(name)) for name in STYLES} | {FOLDER + "mark.svg": asset("mark.svg")}
     return look | {FOLDER + name: slim(text) for name, text in scripts.items()}
 
@@ -61,10 +64,25 @@ def asset(name: str) -> str:
 
 
 def core(calculators: list[str]) -> str:
-    """What every page with a form needs: helpers, engine and formatter (compiled), and the hand-written page code."""
-    shared = module_order(SHARED)
+    """What every page with a form needs: helpers, what checks and words its facts (compiled), and the hand-written page code."""
     everything = "".join(map(compiled, module_order([*SHARED, *calculators, PLAN, INFLUENCE])))
-    return "\n".join([helpers_for(everything), *map(compiled, shared), *map(asset, WRITTEN)])
+    return "\n".join([helpers_for(everything), *map(compiled, module_order(FORM)), *map(asset, WRITTEN)])
+
+
+def answers() -> str:
+    """What every answer needs beside the core: the engine, and what shows an answer."""
+    modules = [name for name in module_order(ANSWER) if name not in module_order(FORM)]
+    return "\n".join([*map(compiled, modules), *map(asset, ANSWERING)])
+
+
+def halves(name: str, data: dict[str, Any], form: list[str], answer: list[str], start: str = OPEN) -> dict[str, str]:
+    """The two scripts of a page: its form with the scripts that it needs, and what answers, by their paths below FOLDER."""
+    later = f"{name}.answer.js"
+    asks = asking(data, [FOLDER + ANSWERS, FOLDER + later])
+    return {
+        f"{name}.js": "\n".join([add(asks), *by_node(data), *form, f"{start}\n"]),
+        later: "\n".join([add(answering(data)), *answer]),
+    }
 
 
 def own_modules(*names: str) -> list[str]:
@@ -74,7 +92,7 @@ def own_modules(*names: str) -> list[str]:
 
 
 def sums(*names: str) -> str:
-    """The compiled modules of a page in a file of their own."""
+    """The compiled modules of a page."""
     return "\n".join(map(compiled, own_modules(*names)))
 
 
@@ -90,9 +108,9 @@ def page_data(rulebook: Rulebook, name: str, root: str) -> dict[str, Any]:
     }
 
 
-def decision_script(rulebook: Rulebook, table: Decision) -> str:
-    """The data of a decision: its table and the tables that feed it, and the sentences of those whose reasons are shown: its own
-    and those that weigh. Sources stand where the rows stand."""
+def decision_scripts(rulebook: Rulebook, table: Decision) -> dict[str, str]:
+    """The scripts of a decision. Its data: its table and the tables that feed it, and the sentences of those whose reasons are shown,
+    its own and those that weigh. Sources stand where the rows stand."""
     names = feeding_order(rulebook, table.id)
     weighing = {name: list(rulebook.decisions[name].sides) for name in names if rulebook.decisions[name].policy == "collect"}
     told = [table.id, *(name for name in weighing if name != table.id)]
@@ -106,7 +124,7 @@ def decision_script(rulebook: Rulebook, table: Decision) -> str:
         "sides": weighing,
         "rows": {name: rows_page(rulebook.decisions[name], table) for name in told},
     }
-    return "\n".join([add(data), asset("reasons.js"), asset("decision.js"), "Guide.page.decision();\n"])
+    return halves(f"d/{table.id}", data, [], [asset("reasons.js"), asset("decision.js"), "Guide.page.decision();\n"])
 
 
 def rows_page(shown: Decision, here: Decision) -> str:
@@ -115,32 +133,20 @@ def rows_page(shown: Decision, here: Decision) -> str:
     return "" if beside == f"{here.id}.html" else beside
 
 
-def sums_of(name: str) -> str:
-    """The file with the sums of a calculator whose page loads them later."""
-    return f"c/{name}.sums.js"
-
-
-def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
-    """The script of a calculator's page: the calculator compiled, unless its sums come later, its form's data and its values."""
-    data = calculator_data(rulebook, form)
-    onward = [asset("uses.js")] if form.used_in else []
-    end = [*onward, asset("sums.js"), asset("calculator.js"), "Guide.page.calculator();\n"]
-    if takes_tally(form):
-        return "\n".join([add(from_the_start(data) | {"sums": FOLDER + sums_of(form.id)}), *by_node(data), *map(asset, FIRST), *end])
-    shown = RANKED if form.id == OPTIONS else draws(form)
-    if form.id in SUMS_LATER:
-        return "\n".join([add(data | {"sums": FOLDER + sums_of(form.id)}), *by_node(data), *map(asset, shown), *end])
-    return "\n".join([*map(compiled, own_modules(form.id)), add(data), *by_node(data), *map(asset, shown), *end])
+def calculator_scripts(rulebook: Rulebook, form: CalculatorForm) -> dict[str, str]:
+    """The scripts of a calculator. What answers: its sums, its sentences and values, and what shows them."""
+    data, tally = calculator_data(rulebook, form), takes_tally(form)
+    shown = LATER if tally else RANKED if form.id == OPTIONS else draws(form)
+    onward = ["uses.js"] if form.used_in else []
+    answer = [sums(form.id), *map(asset, [*shown, *onward, "calculator.js"]), "Guide.page.calculator();\n"]
+    if tally:
+        return halves(f"c/{form.id}", data | of_tally(rulebook, data), list(map(asset, FIRST)), answer, OPEN + "\nGuide.page.tallyBoard.open();")
+    return halves(f"c/{form.id}", data, [], answer)
 
 
 def draws(form: CalculatorForm) -> list[str]:
     """The script that shows the drawing of a calculator which gives one."""
     return ["drawing.js"] if "drawing" in get_type_hints(encode.calculator_class(form.id, "Result")) else []
-
-
-def tally_sums(rulebook: Rulebook, form: CalculatorForm) -> str:
-    """What comes with the first answer of a tally: its sums, what is said of them, and what shows them."""
-    return "\n".join([add(with_the_sums(rulebook, calculator_data(rulebook, form))), sums(form.id), *map(asset, LATER)])
 
 
 def calculator_data(rulebook: Rulebook, form: CalculatorForm) -> dict[str, Any]:
@@ -158,7 +164,7 @@ def calculator_data(rulebook: Rulebook, form: CalculatorForm) -> dict[str, Any]:
         "catalogue": bare_catalogue(catalogue),
         "inputs": [{"id": name, "type": kind.__name__} for name, kind in hints.items()],
         "required": [needed.fact for needed in form.inputs if not needed.optional],
-        "outputs": [{"id": one.id, "label": one.label, "unit": one.unit, "digits": one.digits} for one in form.outputs],
+        "outputs": [{"id": one.id, "label": one.label, "unit": one.unit, "digits": one.digits, "needs": one.needs} for one in form.outputs],
         **({"rows": [{"id": one.id, "high": one.high} for one in form.rows]} if form.rows else {}),
         **({"uses": uses(rulebook, form)} if form.used_in else {}),
         "values": encode.encode_values(rulebook, form.id),
@@ -169,7 +175,7 @@ def uses(rulebook: Rulebook, form: CalculatorForm) -> list[dict[str, Any]]:
     """The pages that its answer leads to: address from the root, name, the facts that they ask, and which output fills which fact."""
     takers = [(use, rulebook.calculators[use.calculator]) for use in form.used_in if use.calculator in rulebook.calculators]
     return [
-        {"page": f"c/{taker.id}.html", "title": taker.title, "asks": [one.fact for one in taker.inputs], "gives": use.gives}
+        {"page": f"c/{taker.id}.html", "title": taker.title, "asks": [one.fact for one in taker.inputs], "gives": use.gives, "where": list(use.where)}
         for use, taker in takers
     ]
 
@@ -179,8 +185,8 @@ def by_node(data: dict[str, Any]) -> list[str]:
     return [asset("series.js")] if any(question["series"] for group in data["groups"] for question in group["questions"]) else []
 
 
-def plan_script(rulebook: Rulebook) -> str:
-    """The plan compiled, with every table, fact and word that it may need."""
+def plan_scripts(rulebook: Rulebook) -> dict[str, str]:
+    """The scripts of the plan: the plan compiled, with every table, fact and word that it may need."""
     modules = own_modules(PLAN, INFLUENCE)
     tables = plain(plan_tables(rulebook))
     sentences = [*SENTENCES, *PLAN_SENTENCES, *(f"{name}." for name in [*modules, *DRAWN])]
@@ -196,6 +202,6 @@ def plan_script(rulebook: Rulebook) -> str:
         "candidates": bare_candidates(encode.encode_candidates(rulebook, DECISION)),
         "values": encode.encode_values(rulebook, PLAN),
         "behind": behind(rulebook, PLAN),
-        "sums": FOLDER + PLAN_SUMS,
     }
-    return "\n".join([add(data), *by_node(data), asset("drawing.js"), asset("sums.js"), asset("plan.js"), "Guide.page.plan();\n"])
+    answer = [sums(PLAN, INFLUENCE), asset("drawing.js"), asset("plan.js"), "Guide.page.plan();\n"]
+    return halves("plan", data, [asset("plan_form.js")], answer, "Guide.page.planForm();")

@@ -7,7 +7,7 @@ from typing import Any
 from generator.answers import encode
 from generator.answers.records import plain
 from generator.answers.specs import fact_specs
-from generator.calculators.tally_facts import DEAD, PRIMORDIA
+from generator.calculators.tally_facts import DEAD, PRIMORDIA, SURE
 from generator.pages.paths import page_path
 from generator.pages.questions import Group, of_calculator, of_plan, question
 from generator.reading.items import Evidence
@@ -22,7 +22,7 @@ LATER = ["tally_csv.js", "tally_files.js", "drawing.js", "tally_chart.js", "tall
 STYLE = "assets/guide/tally.css"
 # The facts that a tally gives; the last three are worked out from the bearers, and asked where only the decision is.
 REACHED = ["spur_reach_low", "spur_reach_high", "dead_primary_rise_pct"]
-CARRIED = ["buds_cut", *PRIMORDIA, "canes_dissected", "dead_node_pct", *DEAD, *REACHED]
+CARRIED = ["buds_cut", *PRIMORDIA, *SURE, "dead_node_pct", *DEAD, *REACHED]
 # Where the figures go: the kind and id of the page, and what its button says.
 USES = [
     ("decision", "pruning_system", "Use in spur or cane"),
@@ -31,8 +31,7 @@ USES = [
     ("calculator", "layout_options", "Use in layout options"),
     ("calculator", "bearer_reach", "Use in reach of spurs and canes"),
 ]
-# What is said before there is a result.
-EARLY = ("answers.", "guard.")
+NODES = "distal_node_last"
 BEST_NODE, BEST_NODES = "node of greatest fruitfulness", "best nodes"
 
 
@@ -47,21 +46,12 @@ def asked(rulebook: Rulebook, form: CalculatorForm) -> list[Group]:
     return [Group("", [question(rulebook, rulebook.facts[BLOCK], brief=True)]), *groups]
 
 
-def from_the_start(data: Record) -> Record:
-    """What the page needs before there is an answer: no sentence of a result, and not what comes out."""
-    catalogue = data["catalogue"]
-    early = [form for form in catalogue["forms"] if form["id"].startswith(EARLY)]
-    return {name: part for name, part in data.items() if name != "outputs"} | {"catalogue": catalogue | {"forms": early}}
-
-
-def with_the_sums(rulebook: Rulebook, data: Record) -> Record:
-    """The rest, and what is said of a tally alone: the facts that it gives, who takes them, and what is published elsewhere."""
-    late = [form for form in data["catalogue"]["forms"] if not form["id"].startswith(EARLY)]
+def of_tally(rulebook: Rulebook, data: Record) -> Record:
+    """What is told of a tally alone: how many nodes a cane has at first, the facts that it gives, who takes them, and what is published
+    elsewhere."""
     facts = plain(fact_specs(rulebook, CARRIED))
     return {
-        "later": True,
-        "catalogue": {"forms": late, "words": [], "facts": [], "units": []},
-        "outputs": data["outputs"],
+        "nodes": data["values"][NODES],
         "carries": [{name: fact[name] for name in ("id", "kind", "lifetime")} for fact in facts],
         "takes": [{"label": label, **_taker(rulebook, kind, name)} for kind, name, label in USES],
         "published": list(published(rulebook)),

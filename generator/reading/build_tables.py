@@ -74,13 +74,13 @@ def calculator(document: Document) -> CalculatorForm:
             for entry in data["inputs"]
         ),
         values=tuple(data.get("values", ())),
-        outputs=tuple(Output(entry["id"], entry["label"], entry["unit"], entry["digits"]) for entry in data["outputs"]),
+        outputs=tuple(Output(entry["id"], entry["label"], entry["unit"], entry["digits"], entry.get("needs", "")) for entry in data["outputs"]),
         examples=examples(document),
         cites=cites(data),
         cautions=tuple(data.get("cautions", ())),
         terms=tuple(data.get("terms", ())),
         rows=tuple(_column(entry) for entry in data.get("rows", ())),
-        used_in=tuple(UsedIn(entry["calculator"], entry.get("gives", {})) for entry in data.get("used_in", ())),
+        used_in=tuple(UsedIn(entry["calculator"], entry.get("gives", {}), tuple(entry.get("where", ()))) for entry in data.get("used_in", ())),
     )
 
 

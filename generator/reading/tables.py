@@ -135,20 +135,24 @@ class RowColumn:
 
 @dataclass(frozen=True)
 class Output:
-    """A named output of a calculator, with its unit and the digits it is shown with."""
+    """A named output of a calculator, with its unit and the digits it is shown with. One that `needs` a fact that may be left out says
+    nothing where that is not known."""
 
     id: str
     label: str
     unit: str
     digits: int
+    needs: str = ""
 
 
 @dataclass(frozen=True)
 class UsedIn:
-    """A calculator that goes on from another's answer: it opens with what both ask, and `gives` fills facts (by id) from outputs."""
+    """A calculator that goes on from another's answer: it opens with what both ask, and `gives` fills facts (by id) from outputs. With
+    `where` it is shown only where one of those facts is known of the block and is not no."""
 
     calculator: str
     gives: dict[str, str] = field(default_factory=dict)
+    where: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -47,9 +47,10 @@ def built() -> dict[str, str | bytes]:
 
 @pytest.fixture(scope="session")
 def core(built) -> Callable[[str], object]:
-    """core(expression): the value of a JavaScript expression after the shipped core script."""
+    """core(expression): the value of a JavaScript expression after the shipped scripts that all forms and all answers share."""
     engine = MiniRacer()
     engine.eval(built["assets/guide/core.js"])
+    engine.eval(built["assets/guide/answers.js"])
     return engine.eval
 
 

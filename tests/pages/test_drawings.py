@@ -51,7 +51,9 @@ def both(built, rulebook):
     """both(block, which): the tree of a block's drawing from Python and from the page's script, texts replaced by their ids."""
     engine = MiniRacer()
     engine.eval(built["assets/guide/core.js"])
-    engine.eval(built["assets/guide/plan.js"].rstrip().removesuffix("Guide.page.plan();"))
+    engine.eval(built["assets/guide/plan.js"].rstrip().removesuffix("Guide.page.planForm();"))
+    engine.eval(built["assets/guide/answers.js"])
+    engine.eval(built["assets/guide/plan.answer.js"].rstrip().removesuffix("Guide.page.plan();"))
 
     def trees(block, which):
         data = plan(rulebook, block.facts)["plan"][which]

@@ -102,7 +102,7 @@ Guide.page.ask = (function () {
       made.push.apply(made, fields(group.questions.filter((question) => !isMore(question))));
       folds.forEach((fold) => {
         const more = group.questions.filter((question) => isMore(question) && question.fold === fold);
-        made.push(el("details", { "class": "more" }, [el("summary", {}, [fold])].concat(fields(more))));
+        made.push(el("details", { "class": "more" }, [Guide.page.handle(fold)].concat(fields(more))));
       });
     });
     return made;

@@ -1,4 +1,4 @@
-// A calculator page: the form's facts become the calculator's own record of inputs.
+// The answer of a calculator: the form's facts become the calculator's own record of inputs.
 Guide.page.calculator = function () {
   "use strict";
   const page = Guide.page;
@@ -36,9 +36,10 @@ Guide.page.calculator = function () {
     ]);
   }
 
+  // On a phone they would be longer than all the rest, and stand folded.
   function compared(lines) {
     const topics = lines.map((line) => show.word(line.topic)).filter((topic, place, all) => all.indexOf(topic) === place);
-    return el("section", {}, [el("h2", {}, ["Author by author"])].concat([].concat.apply([], topics.map((topic) => {
+    const made = show.folded("Author by author: " + lines.length + (lines.length === 1 ? " rule" : " rules"), [].concat.apply([], topics.map((topic) => {
       const own = lines.filter((line) => show.word(line.topic) === topic);
       const other = own.filter((line) => line.place === 2);
       const here = own.filter((line) => line.place !== 2);
@@ -47,14 +48,19 @@ Guide.page.calculator = function () {
         here.length ? table(here) : el("p", {}, ["No rule that was read is made for this vine."]),
         other.length ? el("details", {}, [el("summary", {}, ["Made for other vines: " + other.length]), table(other)]) : null
       ];
-    }))));
+    })));
+    if (made) { made.open = window.matchMedia("(min-width: 40.01rem)").matches; }
+    return made;
   }
 
-  function open(output, result) { return typeof result[output.id] === "object" && !result[output.id].ok; }
+  // Left open: what has no number, and what needs a fact that nobody gave.
+  function open(output, result, facts) {
+    return (typeof result[output.id] === "object" && !result[output.id].ok) || Boolean(output.needs) && !Guide.facts.known(facts, output.needs);
+  }
 
   // The bare figures; those that are open are named in one line. Where a page shows its result in its own way, all fold away.
-  function figures(result) {
-    const lacking = page.beside ? [] : data.outputs.filter((output) => open(output, result));
+  function figures(result, facts) {
+    const lacking = page.beside ? [] : data.outputs.filter((output) => open(output, result, facts));
     const list = el("dl", { "class": "outputs" }, data.outputs.filter((output) => lacking.indexOf(output) < 0).map((output) => {
       return el("div", {}, [el("dt", {}, [output.label]), el("dd", { id: "output-" + output.id }, [shown(output, result)])]);
     }));
@@ -65,24 +71,24 @@ Guide.page.calculator = function () {
     ];
   }
 
-  function answer(result, rests, fragment, inputs, again) {
+  function answer(result, facts, rests, fragment, inputs, again) {
     return [
       page.beside ? page.beside(result, fragment, inputs, again) : null,
       result.drawing ? el("div", { "class": "option" }, [page.drawing.figure(result.drawing, show.word)]) : null,
-    ].concat(figures(result), [
+    ].concat(figures(result, facts), [
       page.ranked ? page.ranked(result) : null,
       result.compared ? compared(result.compared) : null,
       show.part("What to know about it", result.notes.length ? [show.list("ul", result.notes.map(show.word))] : []),
-      show.part("The working", [show.list("ol", result.working.map(show.word))]),
-      show.part("What it rests on", [show.list("ul", rests.map(show.rest))]),
-      show.care(),
       page.uses ? page.uses(result, fragment) : null,
+      show.folded("The working", [show.list("ol", result.working.map(show.word))]),
+      show.folded("What it rests on", [show.list("ul", rests.map(show.rest))]),
+      show.care(),
       show.keep(fragment),
       show.version()
     ]);
   }
 
-  function reckon(all, fragment, headline, rest) {
+  page.answer = function (all, fragment, headline, rest) {
     const inputs = {};
     data.inputs.forEach((field) => { inputs[field.id] = input(field, all.facts); });
     let result = null;
@@ -99,12 +105,6 @@ Guide.page.calculator = function () {
     headline.textContent = show.word(result.headline);
     // The same with other rows, for a page that compares.
     const again = (rows) => Guide[data.name][data.name](Object.assign({}, inputs, { rows: rows }), data.values);
-    page.fill(rest, answer(result, used.map((spec) => Guide.answer.rest(specs, all.facts, spec.id)), fragment, inputs, again));
-  }
-
-  page.open((all, fragment, headline, rest) => {
-    page.again = function () { page.reckon(headline, () => { reckon(all, fragment, headline, rest); }); };
-    page.again();
-  });
-  if (page.tally) { page.tallyBoard.open(); }
+    page.fill(rest, answer(result, all.facts, used.map((spec) => Guide.answer.rest(specs, all.facts, spec.id)), fragment, inputs, again));
+  };
 };

@@ -1,9 +1,8 @@
-// What a page is given, made whole: packing.py says what was left out of it.
+// What a page is given, made whole: packing.py says what was left out of it. Tables come with the first answer (tables.js).
 Guide.page = { data: {} };
 
 Guide.add = (function () {
   "use strict";
-  const T = Guide.tables;
 
   // A list of like records comes as {$: names, _: for each name the list of its values, or the one value that all have}.
   function unpacked(thing) {
@@ -19,41 +18,15 @@ Guide.add = (function () {
     });
   }
 
-  function span(one) { return typeof one === "number" ? T.Span(one, true, one, true) : T.Span(one[0], one[1], one[2], one[3]); }
-
-  // Numbers that count up from 0 come as how many they are.
-  function counted(given) { return typeof given === "number" ? Array.from(Array(given).keys()) : given; }
-
   // A text, a number's place from 0, or a word's from -1 downwards.
   function part(one) {
     return typeof one === "string" ? { text: one, number: -1, word: -1 } : { text: "", number: Math.max(one, -1), word: one < 0 ? -1 - one : -1 };
   }
 
-  // Adds a sentence without arguments, and a word; both return the id, "" for an empty word.
-  function says(catalogue, id, text) {
-    if (text) { catalogue.forms.push({ id: id, parts: [part(text)], one: [], count: -1, numbers: [], words: 0 }); }
-    return id;
-  }
-
+  // Adds a word; returns its id, "" for an empty one.
   function named(catalogue, id, text) {
     if (text) { catalogue.words.push({ id: id, text: text }); }
     return text ? id : "";
-  }
-
-  function table(bare, catalogue) {
-    const words = (kind, one, text) => named(catalogue, kind + "." + bare.id + "." + one.id, text);
-    return {
-      id: bare.id, word: named(catalogue, "decision." + bare.id, bare.title), policy: bare.policy,
-      columns: bare.columns.map((one) => T.Column(one.fact, one.kind === 1, one.kind === 2, counted(one.points))),
-      rows: bare.rows.map((row) => Object.assign({ sources: [], cautions: [] }, row, {
-        because: says(catalogue, bare.id + "." + row.id, row.because), cells: row.cells.map((cell) => T.Cell(cell[0], cell[1].map(span)))
-      })),
-      outcomes: bare.outcomes.map((one) => ({
-        id: one.id, says: says(catalogue, bare.id + ".says." + one.id, one.says), word: words("outcome", one, one.label),
-        sums: one.sums.map(span), layout: one.layout,
-        action: words("action", one, one.action), target: words("target", one, one.target), years: words("years", one, one.years)
-      }))
-    };
   }
 
   // The id of a choice as a name: pinot_noir is Pinot Noir.
@@ -68,11 +41,10 @@ Guide.add = (function () {
       fact.labels = fact.labels.map((label, place) => label || spelt(fact.choices[place]));
       fact.default = Guide.facts.Maybe(fact.default !== null, fact.default || 0);
     });
-    if (data.candidates) { data.candidates.forEach((one) => { one.numbers = counted(one.numbers); }); }
-    if (data.tables) { data.tables = data.tables.map((one) => table(one, catalogue)); }
+    if (data.tables) { Guide.wholeTables(data); }
     const before = Guide.page.data.catalogue;
     Object.assign(Guide.page.data, data);
-    // What comes with the sums is added to what the page had from the start.
+    // What comes with the first answer is added to what the page had from the start.
     if (data.later) {
       ["forms", "words"].forEach((kind) => { before[kind].push.apply(before[kind], catalogue[kind]); });
       Guide.page.data.catalogue = before;

@@ -1,4 +1,4 @@
-// A decision page: facts in, the table's answer out; what would change it is reckoned once the answer is on the screen.
+// The answer of a decision: facts in, the table's answer out; what would change it is reckoned once the answer is on the screen.
 Guide.page.decision = function () {
   "use strict";
   const page = Guide.page;
@@ -62,7 +62,7 @@ Guide.page.decision = function () {
     ]);
   }
 
-  page.open((all, fragment, headline, rest) => {
+  page.answer = function (all, fragment, headline, rest) {
     const specs = data.catalogue.facts.filter((spec) => spec.kind !== "text");
     const answer = Guide.answer.answer(data.tables, specs, all.facts, data.name);
     const later = answer.settled ? el("section", {}, []) : null;
@@ -76,5 +76,5 @@ Guide.page.decision = function () {
         page.fill(later, [el("h2", {}, ["What would change it"]), show.changes(found)]);
       }, 0);
     }
-  });
+  };
 };

@@ -14,3 +14,21 @@ Guide.page.fill = function (place, children) {
   while (place.firstChild) { place.removeChild(place.firstChild); }
   children.forEach((child) => { if (child !== null) { place.appendChild(child); } });
 };
+
+// The handle of a fold of the form, with room for a count of what is filled in.
+Guide.page.handle = function (title, id) {
+  "use strict";
+  const el = Guide.page.el;
+  return el("summary", id ? { id: id } : {}, [el("span", {}, [title]), " ", el("span", { "class": "quiet small count" }, [])]);
+};
+
+// The least that is shown of an answer: a sentence with its numbers, and a list. What shows whole answers comes with the first one (show.js).
+Guide.page.show = (function () {
+  "use strict";
+  const el = Guide.page.el;
+
+  function word(say) { return Guide.wording.worded(Guide.page.data.catalogue, say, "si"); }
+  function list(tag, items) { return el(tag, {}, items.map((item) => el("li", {}, [].concat(item)))); }
+
+  return { word: word, list: list };
+})();

@@ -32,15 +32,13 @@ Guide.page.form = (function () {
       if (tick) { tick.checked = unknown; field.disabled = unknown; }
       field.value = unknown && tick ? "" : number && text !== "" ? numbers.write(Number(text)) : text;
     }
-    openFor(spec.id, text);
+    allUnknown(spec.id);
     holder(spec.id).setAttribute("data-status", String(status));
     part(spec.id, "state").textContent = status === F.FROM_LINK && text !== "" ? "From the link." : "";
   }
 
-  // What is filled in is not left folded away; a series says once that none of it is known.
-  function openFor(id, text) {
-    const fold = holder(id).closest("details.more, details.series");
-    if (fold && text !== "") { fold.open = true; }
+  // A series says once that none of it is known.
+  function allUnknown(id) {
     const series = holder(id).closest(".series");
     if (series) {
       series.querySelector(".tick input").checked = Array.from(series.querySelectorAll(".node [type=checkbox]")).every((one) => one.checked);
@@ -101,6 +99,16 @@ Guide.page.form = (function () {
     return all;
   }
 
+  // A fold says how much in it is filled in, so that it need not stand open; a stage of the plan also how much there is.
+  function count() {
+    Array.from(document.querySelectorAll("details:is(.more, .series, .stage)")).forEach((fold) => {
+      const fields = Array.from(fold.querySelectorAll("[data-fact]"));
+      const filled = fields.filter((field) => typed(field.getAttribute("data-fact")) !== "").length;
+      const told = fold.classList.contains("stage") ? filled + " of " + fields.length + " answered" : filled ? filled + " filled in" : "";
+      fold.firstChild.querySelector(".count").textContent = told;
+    });
+  }
+
   // Goes to a field, and opens what it is folded in.
   function goTo(id) {
     for (let fold = holder(id).closest("details"); fold; fold = fold.parentElement.closest("details")) { fold.open = true; }
@@ -109,5 +117,5 @@ Guide.page.form = (function () {
     holder(id).scrollIntoView({ block: "center" });
   }
 
-  return { holder: holder, put: put, read: read, readAll: readAll, tell: tell, goTo: goTo };
+  return { holder: holder, put: put, read: read, readAll: readAll, tell: tell, count: count, goTo: goTo };
 })();

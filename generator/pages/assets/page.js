@@ -1,5 +1,6 @@
 // One page with a form, from opening to answer: the link or the device fills it, every change keeps it and answers again.
-Guide.page.open = function (answer) {
+// What answers comes later and is page.answer(all, fragment, headline, rest); page.again() answers once more.
+Guide.page.open = function () {
   "use strict";
   const F = Guide.facts;
   const page = Guide.page;
@@ -10,6 +11,7 @@ Guide.page.open = function (answer) {
   const asked = specs.filter((one) => page.form.holder(one.id) !== null);
   const kept = document.getElementById("kept");
   const told = document.getElementById("link-told");
+  const headline = document.getElementById("headline");
   const state = { fromLink: false, shown: false };
 
   function spec(id) { return asked.filter((one) => one.id === id)[0]; }
@@ -21,6 +23,7 @@ Guide.page.open = function (answer) {
       page.form.put(one, given.text, given.status);
       page.form.tell(one.id, "");
     });
+    page.form.count();
   }
 
   // Fills the form from a link; returns what has to be told about it.
@@ -102,7 +105,10 @@ Guide.page.open = function (answer) {
     if (!ready) { place.hidden = place.hidden || wrong.length > 0; return; }
     place.hidden = false;
     state.shown = true;
-    answer(all, fragment(all.readings), document.getElementById("headline"), document.getElementById("rest"));
+    page.again = function () {
+      page.reckon(headline, () => { page.answer(all, fragment(all.readings), headline, document.getElementById("rest")); });
+    };
+    page.again();
     if (wished) { place.focus(); place.scrollIntoView({ block: "start" }); }
   }
 
@@ -129,6 +135,7 @@ Guide.page.open = function (answer) {
     box.setAttribute("data-status", String(F.ENTERED));
     document.getElementById(one.id + "-state").textContent = "";
     page.form.tell(one.id, page.form.read(one, page.show.word).fault);
+    page.form.count();
     const other = one.id === page.store.NAME && !state.fromLink ? page.store.another(data.edition.id, field.value) : null;
     if (other) { fillAll(other); }
     save();
@@ -149,7 +156,13 @@ Guide.page.open = function (answer) {
   form.hidden = false;
   form.addEventListener("submit", (event) => { event.preventDefault(); run(true); });
   form.addEventListener("change", changed);
+  // Whoever begins to fill it in will want an answer: it is fetched meanwhile.
+  form.addEventListener("focusin", () => { page.reckon(headline, () => {}); }, { once: true });
   document.getElementById("clear").addEventListener("click", clear);
+  // Paper has nothing to unfold.
+  window.addEventListener("beforeprint", () => {
+    Array.from(document.querySelectorAll(".page > details, .fold, .fold details, .part details")).forEach((one) => { one.open = true; });
+  });
   window.addEventListener("hashchange", () => { if (page.link.parse(window.location.hash)) { open(); } });
   open();
 };

@@ -1,4 +1,4 @@
-// The plan page: all facts in, the whole plan out, part by part; the same data as the command line prints.
+// The answer of the plan: all facts in, the whole plan out, part by part; the same data as the command line prints.
 Guide.page.plan = function () {
   "use strict";
   const page = Guide.page;
@@ -6,32 +6,6 @@ Guide.page.plan = function () {
   const el = page.el;
   const show = page.show;
   const specs = data.catalogue.facts.filter((spec) => spec.kind !== "text");
-
-  // Each stage's questions fold under its name, with a count of what is answered.
-  const questions = page.ask.all;
-  page.ask.all = function () {
-    const made = [];
-    questions().forEach((one) => {
-      if (one.tagName === "H2") { made.push(fold(one.textContent, made.length === 0)); } else { made[made.length - 1].appendChild(one); }
-    });
-    return made;
-  };
-
-  function fold(title, open) {
-    const made = el("details", { "class": "stage" }, [el("summary", {}, [el("span", {}, [title]), " ", el("span", { "class": "quiet small count" }, [])])]);
-    made.open = open;
-    return made;
-  }
-
-  function count() {
-    Array.from(document.querySelectorAll("details.stage")).forEach((one) => {
-      const fields = Array.from(one.querySelectorAll("[data-fact]"));
-      const filled = fields.filter((field) => Array.from(field.querySelectorAll("input, select")).some((input) => {
-        return input.type === "radio" || input.type === "checkbox" ? input.checked : input.value.trim() !== "";
-      }));
-      one.querySelector(".count").textContent = filled.length + " of " + fields.length + " answered";
-    });
-  }
 
   // Puts its sentence beside every Say, as the command line does.
   function withTexts(thing) {
@@ -161,17 +135,7 @@ Guide.page.plan = function () {
     document.getElementById("print").onclick = function () { window.print(); };
   }
 
-  window.addEventListener("beforeprint", () => {
-    Array.from(document.querySelectorAll(".part details")).forEach((one) => { one.open = true; });
-  });
-
-  // The way to the plan stays in reach at the foot of the window; clearing stands apart from it.
-  const form = document.getElementById("form");
-  form.classList.add("long");
-  form.insertBefore(document.getElementById("clear"), document.getElementById("kept"));
-  form.addEventListener("change", count);
-
-  function reckon(all, fragment, headline, rest) {
+  page.answer = function (all, fragment, headline, rest) {
     const plan = Guide.block_plan.block_plan(all.facts, data.values, data.tables);
     const facts = Guide.plan_fruit.with_fruit(all.facts, data.values, plan.parts.slice(0, 1));
     const found = picked(plan.parts);
@@ -203,10 +167,5 @@ Guide.page.plan = function () {
         assumed: influences.map((one) => ({ fact: one.fact, flips: one.flips, moves_pct: one.moves_pct, text: show.word(one.says) }))
       }, found)), null, 2));
     }, 0);
-  }
-
-  page.open((all, fragment, headline, rest) => { page.reckon(headline, () => { reckon(all, fragment, headline, rest); }); });
-  count();
-  // Where a link brought the plan, it is what the reader wants to see first.
-  if (!document.getElementById("answer").hidden) { Array.from(document.querySelectorAll("details.stage")).forEach((one) => { one.open = false; }); }
+  };
 };

@@ -32,7 +32,7 @@ Guide.page.series = (function () {
     said.id = first.series + "-hint";
     all.firstChild.addEventListener("change", (event) => { notKnown(event.target); });
     const made = el("details", { "class": "ask series" }, [
-      el("summary", { id: first.series + "-ask" }, [first.ask]), said,
+      Guide.page.handle(first.ask, first.series + "-ask"), said,
       el("div", { role: "group", "aria-labelledby": first.series + "-ask" }, [
         el("div", { "class": "nodes" }, questions.map(node)),
         el("div", { "class": "given" }, [el("span", { "class": "unit" }, [ask.unit(spec)]), all])

@@ -1,16 +1,20 @@
 // Answers as elements: what every answer shows, in one order, for decisions, calculators and the plan.
-Guide.page.show = (function () {
+(function () {
   "use strict";
   const el = Guide.page.el;
   const data = Guide.page.data;
+  const show = Guide.page.show;
 
-  function word(say) { return Guide.wording.worded(data.catalogue, say, "si"); }
-  function list(tag, items) { return el(tag, {}, items.map((item) => el("li", {}, [].concat(item)))); }
   function part(title, children) { return children.length ? el("section", {}, [el("h2", {}, [title])].concat(children)) : null; }
+  // The same folded: what backs an answer, for those who ask. It opens by itself on paper.
+  function folded(title, children) {
+    return children.length ? el("details", { "class": "fold" }, [el("summary", {}, [el("h2", {}, [title])])].concat(children)) : null;
+  }
+
   function standing(id) { return el("span", { "class": "standing standing-" + id }, [data.standings[id]]); }
 
   function rest(one) {
-    const text = word(one.says);
+    const text = show.word(one.says);
     return one.status === "assumed" ? [el("span", { "class": "assumed" }, [text])] : [text];
   }
 
@@ -57,10 +61,10 @@ Guide.page.show = (function () {
   }
 
   function changes(found) {
-    return found.length ? list("ul", found.map((one) => word(one.says))) : el("p", {}, ["No single fact, changed alone, would give another answer."]);
+    return found.length ? show.list("ul", found.map((one) => show.word(one.says))) : el("p", {}, ["No single fact, changed alone, would give another answer."]);
   }
 
-  return {
-    word: word, list: list, part: part, standing: standing, rest: rest, care: care, keep: keep, link: link, copy: copy, version: version, changes: changes
-  };
+  Object.assign(show, {
+    part: part, folded: folded, standing: standing, rest: rest, care: care, keep: keep, link: link, copy: copy, version: version, changes: changes
+  });
 })();

@@ -10,7 +10,7 @@ Guide.page.tally = (function () {
   const most = {};
   data.rows.forEach((column) => { most[column.id] = column.high; });
   // The rows, the place that is asked for, nodes on a cane, the hand, and what undo needs: each step with what stood there before.
-  const state = { winter: "", rows: [], cane: 1, node: 1, nodes: data.values.distal_node_last, hand: "right", steps: [], secondary: false, block: "" };
+  const state = { winter: "", rows: [], cane: 1, node: 1, nodes: data.nodes, hand: "right", steps: [], secondary: false, block: "" };
   const parts = {};
 
   function button(text, then, more, small) {

@@ -164,15 +164,10 @@ Guide.page.tallyBoard = (function () {
   const questions = page.ask.all;
   page.ask.all = function () {
     const all = questions();
-    const rest = el("details", { "class": "more", id: "tally-more" }, [el("summary", {}, ["What the reckoning takes besides: level, burst, secondaries, the crop you want"])].concat(all.slice(1)));
+    const rest = el("details", { "class": "more", id: "tally-more" }, [page.handle("What the reckoning takes besides: level, burst, secondaries, the crop you want")].concat(all.slice(1)));
     const section = made();
     bind();
     return [all[0], section, rest];
-  };
-
-  // The tally is no part of a link: it goes by file.
-  page.show.keep = function () {
-    return el("section", { "class": "print-not" }, [el("h2", {}, ["Keep or send it"]), el("p", {}, ["A tally is too long for a link. Save it as CSV and send the file: whoever opens it on this page sees the same."])]);
   };
 
   // Once the form stands and is filled.

@@ -59,8 +59,13 @@ Guide.page.beside = function (result, fragment, inputs, again) {
     const sure = one.reach_low.ok && one.reach_high.ok;
     const low = sure ? one.reach_low.number : one.reach.number;
     const high = sure ? one.reach_high.number : one.reach.number;
-    const words = low >= 1 ? "Makes the crop" : high < 1 ? "Falls short of the crop" : "May make it or not: the sample cannot tell yet";
-    return words + (sure ? "." : "; how sure is not known.");
+    if (!sure) { return (low >= 1 ? "Makes the crop" : "Falls short of the crop") + "; how sure is not known."; }
+    if (low >= 1) { return "Makes the crop."; }
+    if (high < 1) { return "Falls short of the crop."; }
+    const more = one.more_canes.number;
+    return "May make it or not: the sample cannot tell yet. " + (one.more_canes.ok
+      ? "About " + more + " more " + (more === 1 ? "cane" : "canes") + " would, if the figure stays."
+      : "No number of canes that anybody cuts would.");
   }
 
   function bearers() {
@@ -161,4 +166,11 @@ Guide.page.beside = function (result, fragment, inputs, again) {
     el("h2", {}, ["Node by node"]), page.tallyChart(result, others, tally.state.winter),
     el("p", {}, ["Ranges stand in brackets: they hold the true figure in " + text(inputs.confidence_pct, "pct", 0) + " of samples."]), nodes(), groups(), bearers(), takeover(), history(), published()
   ]);
+};
+
+// A tally is no part of a link: it goes by file.
+Guide.page.show.keep = function () {
+  "use strict";
+  const el = Guide.page.el;
+  return el("section", { "class": "print-not" }, [el("h2", {}, ["Keep or send it"]), el("p", {}, ["A tally is too long for a link. Save it as CSV and send the file: whoever opens it on this page sees the same."])]);
 };

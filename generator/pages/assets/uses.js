@@ -23,7 +23,7 @@ Guide.page.uses = function (result, fragment) {
   }
 
   function address(use) {
-    const all = known();
+    const all = Object.assign({}, there);
     Object.keys(use.gives).forEach((fact) => {
       all[fact] = output(use.gives[fact]);
     });
@@ -31,10 +31,12 @@ Guide.page.uses = function (result, fragment) {
     return data.root + use.page + page.link.make(data.edition.id, data.rules, given);
   }
 
-  // A page that is to be given a number is no way on while that is open.
+  const there = known();
+  // A page that is to be given a number is no way on while that is open; one that is for some blocks only is none for others.
   const ready = data.uses.filter((use) => {
     const filled = Object.keys(use.gives);
-    return !filled.length || filled.some((fact) => output(use.gives[fact]) !== "");
+    const here = !use.where.length || use.where.some((fact) => there[fact] && ["no", "unknown", "0"].indexOf(there[fact]) < 0);
+    return here && (!filled.length || filled.some((fact) => output(use.gives[fact]) !== ""));
   });
   return ready.length ? el("section", { "class": "print-not", id: "uses" }, [
     el("h2", {}, ["Go on with these figures"]),
