@@ -1,14 +1,20 @@
-"""Bands of vine balance: a measure against the low and the high end of every author, and whose band is followed for this vine.
+"""Bands of vine balance: a measure against the low and the high end of every author, and whose band leads for this vine.
 
-Both ends belong to the band. An author may print one end only; figures of the same id are the two ends of one band.
+Both ends belong to the band. An author may print one end only; figures of the same id are the two ends of one band. A band that is made for
+this vine leads, but a remembered one never before one that was read; where bands that may be made for it say otherwise, no verdict is given
+and what is not known of the vine is named.
 """
 
 from dataclasses import dataclass
 
 from generator.calculators.facts import Maybe
-from generator.calculators.figures import FITS, Compared, Figure, compared, number_of, standing_of
+from generator.calculators.figures import FITS, OPEN, OTHER, Compared, Figure, compared, number_of, standing_of
 from generator.calculators.say import Say
 
+GRAPE: str = "grape_type"
+CANOPY: str = "canopy_form"
+FACTS: list[str] = ["grape_type", "canopy_form", "use", "climate"]
+REMEMBERED: str = "from_memory"
 UNDER: int = 0
 INSIDE: int = 1
 OVER: int = 2
@@ -84,9 +90,38 @@ def place_of(figure: Figure, vine: Vine) -> int:
     return max(place, standing_of(figure, "climate", vine.climate))
 
 
-def fitting(measure: Measure, vine: Vine) -> list[Figure]:
-    """The authors whose bands are made for this vine, the one followed first."""
-    return [figure for figure in authors(measure) if place_of(figure, vine) == FITS]
+def possible(measure: Measure, vine: Vine) -> list[Figure]:
+    """The authors whose bands are made for this vine or may be: those that were read before remembered ones, then those that are made for it;
+    else in the order of the file."""
+    may = [figure for figure in authors(measure) if place_of(figure, vine) != OTHER]
+    return sorted(may, key=lambda figure: place_of(figure, vine) + (OTHER if figure.standing == REMEMBERED else 0))
+
+
+def others(measure: Measure, may: list[Figure]) -> list[Figure]:
+    """Those of the authors that may hold who say otherwise than the first of them."""
+    own = verdict(band_of(measure, may[0].id), measure.number)
+    return [figure for figure in may if verdict(band_of(measure, figure.id), measure.number) != own]
+
+
+def open_fact(figures: list[Figure], vine: Vine) -> str:
+    """The first fact that is not known and decides whether these bands are made for the vine; "" for none."""
+    answers = [vine.grape_type, vine.canopy_form, vine.use, vine.climate]
+    for place, answer in enumerate(answers):
+        if any(standing_of(figure, FACTS[place], answer) == OPEN for figure in figures):
+            return FACTS[place]
+    return ""
+
+
+def depends_on(measure: Measure, may: list[Figure], vine: Vine) -> str:
+    """The fact that a verdict waits for; "" where the first band is made for this vine and no other kind of grape or canopy would say
+    otherwise, or where all agree."""
+    differing = others(measure, may)
+    if len(differing) == 0:
+        return ""
+    if place_of(may[0], vine) == OPEN:
+        return open_fact(may, vine)
+    fact = open_fact(differing, vine)
+    return fact if fact == GRAPE or fact == CANOPY else ""
 
 
 def classed(measure: Measure, vine: Vine) -> list[Compared]:
@@ -113,13 +148,12 @@ def says_of(measure: Measure, figure: Figure) -> Say:
 
 
 def conflicts(measures: list[Measure], vine: Vine) -> list[Say]:
-    """For each measure on which authors made for this vine disagree: how many say otherwise than the one followed, and who is the first."""
+    """For each measure on which authors whose bands hold or may hold disagree: how many say otherwise than the first, and who for one."""
     notes: list[Say] = []
     for measure in measures:
-        here = fitting(measure, vine)
-        if len(here) > 0:
-            own = verdict(band_of(measure, here[0].id), measure.number)
-            others = [figure for figure in here if verdict(band_of(measure, figure.id), measure.number) != own]
-            if len(others) > 0:
-                notes.append(Say(CONFLICTS[measure.kind], [float(len(others)), float(len(here))], [here[0].word, others[0].word]))
+        may = possible(measure, vine)
+        if len(may) > 0:
+            differing = others(measure, may)
+            if len(differing) > 0:
+                notes.append(Say(CONFLICTS[measure.kind], [float(len(differing)), float(len(may))], [may[0].word, differing[0].word]))
     return notes

@@ -7,7 +7,7 @@ figures were made for, and nothing is averaged. Evidence: vb-01 to vb-23, B09.
 
 from dataclasses import dataclass
 
-from generator.calculators.balance_bands import INSIDE, UNDER, Measure, Vine, band_of, classed, conflicts, fitting, verdict
+from generator.calculators.balance_bands import GRAPE, INSIDE, UNDER, Measure, Vine, band_of, classed, conflicts, depends_on, possible, verdict
 from generator.calculators.facts import Maybe
 from generator.calculators.figures import Compared, Figure
 from generator.calculators.say import Say
@@ -15,6 +15,8 @@ from generator.calculators.units import G_PER_KG
 
 LIGHT: list[str] = ["vine_balance.little_crop", "vine_balance.little_wood", "vine_balance.light_canes", "vine_balance.few_shoots"]
 BALANCED: list[str] = ["vine_balance.crop_fits", "vine_balance.wood_fits", "vine_balance.canes_fit", "vine_balance.shoots_fit"]
+DEPENDS: list[str] = ["vine_balance.ravaz_depends", "vine_balance.per_m_depends", "vine_balance.cane_depends", "vine_balance.density_depends"]
+WAITS: list[str] = ["vine_balance.ravaz_waits", "vine_balance.per_m_waits", "vine_balance.cane_waits", "vine_balance.density_waits"]
 HEAVY: list[str] = ["vine_balance.much_crop", "vine_balance.much_wood", "vine_balance.heavy_canes", "vine_balance.many_shoots"]
 
 
@@ -49,7 +51,7 @@ class VineBalanceValues:
 
 @dataclass(frozen=True)
 class VineBalanceResult:
-    """The four measures, left open where a fact is lacking; how many of them authors made for this vine disagree on; and each measure
+    """The four measures, left open where a fact is lacking; how many of them authors disagree on whose bands hold or may hold for this vine; and each measure
     classed by each author."""
 
     ravaz_index: Maybe
@@ -106,14 +108,19 @@ def over(part: Maybe, whole: Maybe, factor: float) -> Maybe:
 
 
 def verdicts(known: list[Measure], vine: Vine) -> list[Say]:
-    """Each measure by the author followed for it, where one is made for this vine."""
+    """Each measure by the author that leads, or what a verdict waits for."""
     found: list[Say] = []
     for measure in known:
-        here = fitting(measure, vine)
-        if len(here) > 0:
-            place = verdict(band_of(measure, here[0].id), measure.number)
+        may = possible(measure, vine)
+        if len(may) > 0:
+            waits = depends_on(measure, may, vine)
+            place = verdict(band_of(measure, may[0].id), measure.number)
             heads = LIGHT if place == UNDER else BALANCED if place == INSIDE else HEAVY
-            found.append(Say(heads[measure.kind], [measure.number], [here[0].word]))
+            if waits != "":
+                heads = DEPENDS if waits == GRAPE else WAITS
+                found.append(Say(heads[measure.kind], [measure.number], []))
+            else:
+                found.append(Say(heads[measure.kind], [measure.number], [may[0].word]))
     return found
 
 

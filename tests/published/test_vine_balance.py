@@ -147,13 +147,35 @@ def test_the_same_vine_two_verdicts(rulebook, measure, trial, handbook):
         ("vb-02", "vinifera", "divided", "Kliewer and Dokoozlian, divided canopy"),
         ("vb-12", "american", "upright", "Lake Erie, Concord"),
         ("vb-11", "new_hybrid", "upright", "Kentucky, 17 cultivars from eastern Europe"),
-        ("vb-14", "vinifera", "overhead", "Review by Trought and others"),
+        ("vb-14", "vinifera", "overhead", "Trought and others, a review"),
     ],
 )
 def test_the_author_is_named_and_made_for_the_vine(rulebook, evidence, grape, form, followed):
     """The headline names the author of the band it uses; where none is made for the vine, the review that holds for all."""
     assert evidence in rulebook.evidence
     assert followed in balance(rulebook, pruning_weight_kg=1, last_yield_kg=9, grape_type=grape, canopy_form=form)["headline"]
+
+
+VB_23 = {"pruning_weight_kg": 0.89, "last_yield_kg": 0.89 * 4.9, "canopy_length_m": 1, "shoots_per_vine": 14}
+
+
+def test_without_the_grape_there_is_no_verdict(rulebook):
+    """vb-23: balanced by the trial and too strong by the handbook; who does not say the grape is told that it depends on it, and both are counted."""
+    answer = balance(rulebook, **VB_23)
+    assert {0.89, 4.9} <= prints(rulebook, "vb-23")
+    assert "depends on the kind of grape" in answer["headline"]
+    assert any("of prunings" in note and "depends on the kind of grape" in note for note in answer["notes"])
+    assert any("prunings on a metre" in note and "Kliewer" in note and "Smart" in note for note in answer["notes"])
+    assert answer["outputs"]["disputed"] == balance(rulebook, **VB_23, grape_type="vinifera")["outputs"]["disputed"]
+
+
+@pytest.mark.parametrize("known", [{}, {"grape_type": "vinifera"}, {"grape_type": "american"}, {"grape_type": "vinifera", "canopy_form": "divided"}])
+def test_a_remembered_figure_never_leads_over_one_that_was_read(rulebook, known):
+    """vb-16 (Smart and Robinson) is from memory: it leads only where nothing that was read is made for the vine or may be."""
+    answer = balance(rulebook, **VB_23, **known)
+    read = {one["topic"]["id"] for one in answer["compared"] if one["standing"] != "from_memory" and one["place"] != 2}
+    led = [said for said in [answer["headline"], *answer["notes"]] if "(Smart and Robinson)" in said]
+    assert bool(led) == ("vine_balance.on_per_m" not in read)
 
 
 @pytest.mark.parametrize(("us", "si"), [(1, 1.48816), (1, 1.5)])
