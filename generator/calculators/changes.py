@@ -7,11 +7,11 @@ cannot flip it.
 
 from dataclasses import dataclass
 
-from generator.calculators.engine import decide_all
+from generator.calculators.engine import decide_again, decide_all
 from generator.calculators.facts import Facts, place
 from generator.calculators.say import Say
 from generator.calculators.specs import FactSpec, spec_of
-from generator.calculators.tables import NO_OUTCOME, Table, decided_of, table_of
+from generator.calculators.tables import NO_OUTCOME, Decided, Table, decided_of, table_of
 
 LASTING: str = "block"
 
@@ -43,11 +43,12 @@ def would_change(
     stays with the block comes after it, the other way round: the walk begins with what can be changed least, the form of the vines.
     A number or date brings its nearest flip; a choice brings one flip for each other outcome it can give.
     """
-    one = decided_of(decide_all(tables, facts), decision)
+    now = decide_all(tables, facts)
+    one = decided_of(now, decision)
     found: list[Change] = []
     if one.settled:
         for fact in _in_reach_first(specs, one.rests_on):
-            found = found + _flips(tables, spec_of(specs, fact), facts, numbers_of(candidates, fact), decision, one.outcome)
+            found = found + _flips(tables, spec_of(specs, fact), facts, numbers_of(candidates, fact), now, decision)
     return found
 
 
@@ -75,7 +76,7 @@ def with_number(facts: Facts, fact: str, x: float) -> Facts:
 
 
 def _flips(
-    tables: list[Table], spec: FactSpec, facts: Facts, numbers: list[float], decision: str, outcome: int
+    tables: list[Table], spec: FactSpec, facts: Facts, numbers: list[float], decided: list[Decided], decision: str
 ) -> list[Change]:
     """The flips of one fact: the nearest value first; for a choice one for each outcome in the order of the choices."""
     table = table_of(tables, decision)
@@ -83,10 +84,11 @@ def _flips(
     chosen = spec.kind == "choice" or spec.kind == "yes_no"
     tried = numbers if chosen else sorted(numbers, key=lambda x: abs(x - now))
     found: list[Change] = []
-    seen = [NO_OUTCOME, outcome]
+    seen = [NO_OUTCOME, decided_of(decided, decision).outcome]
     for x in tried:
         if chosen or len(found) == 0:
-            other = decided_of(decide_all(tables, with_number(facts, spec.id, x)), decision).outcome
+            again = decide_again(tables, with_number(facts, spec.id, x), decided, spec.id)
+            other = decided_of(again, decision).outcome
             if other not in seen:
                 seen.append(other)
                 says = Say("answers.would_change", [x, now], [spec.word, table.outcomes[other].word])

@@ -30,6 +30,19 @@ def decide_all(tables: list[Table], facts: Facts) -> list[Decided]:
     return decided
 
 
+def decide_again(tables: list[Table], facts: Facts, before: list[Decided], fact: str) -> list[Decided]:
+    """Decides again what one changed fact can move: the tables that ask it or ask one decided again. The others stand as before."""
+    moved = [fact]
+    decided: list[Decided] = []
+    for k, table in enumerate(tables):
+        if any(column.fact in moved for column in table.columns):
+            moved.append(table.id)
+            decided.append(decide(table, facts, decided))
+        else:
+            decided.append(before[k])
+    return decided
+
+
 def decide(table: Table, facts: Facts, earlier: list[Decided]) -> Decided:
     """Decides one table on the facts and on the tables that feed it."""
     points = candidates(table, facts, earlier)

@@ -73,11 +73,11 @@ def test_basal_against_distal_is_a_paired_t(count, nodes, seed, level):
 
 
 def left_out(rows, statistic):
-    """The jackknife by hand: the statistic of all rows, and its standard error from leaving each cane out."""
+    """The jackknife by hand: the statistic of all rows, a number or several, and its standard error from leaving each cane out."""
     numbers = sorted({row.cane for row in rows if held(row) or row.dead_primary or row.dead_node})
     rest = np.array([statistic([row for row in rows if row.cane != cane]) for cane in numbers])
     n = len(numbers)
-    return statistic(rows), np.sqrt((n - 1) / n * ((rest - rest.mean()) ** 2).sum()), n
+    return statistic(rows), np.sqrt((n - 1) / n * ((rest - rest.mean(axis=0)) ** 2).sum(axis=0)), n
 
 
 @pytest.mark.parametrize(("count", "nodes", "seed"), TALLIES[1:5])
@@ -181,11 +181,9 @@ def test_bearers_are_the_chain_reckoned_again_without_each_cane(count, nodes, se
     rows = canes(count, nodes, seed, dead=0.05)
     result = found(rows)
     quantile = stats.t.ppf(0.95, count - 1)
-    for place in range(len(result.bearers)):
-        one = result.bearers[place]
-        value, se, n = left_out(rows, lambda some_rows: found(some_rows).bearers[place].per_node)
-        reach, reach_se, _ = left_out(rows, lambda some_rows: found(some_rows).bearers[place].reach.number)
-        assert n == count
+    values, errors, n = left_out(rows, lambda some_rows: [(one.per_node, one.reach.number) for one in found(some_rows).bearers])
+    assert n == count
+    for one, (value, reach), (se, reach_se) in zip(result.bearers, values, errors, strict=True):
         assert [one.per_node, one.per_node_high.number] == close([value, value + quantile * se])
         assert [one.reach.number, one.reach_high.number] == close([reach, reach + quantile * reach_se])
         assert one.reach_low.number == close(max(0.0, reach - quantile * reach_se))

@@ -7,7 +7,7 @@ import pytest
 from generator.answers.tables import candidates_for, tables_for
 from generator.calculators.asking import ask_next
 from generator.calculators.changes import with_number
-from generator.calculators.engine import decide, decide_all, states_of
+from generator.calculators.engine import decide, decide_again, decide_all, states_of
 from generator.calculators.facts import ASSUMED, UNKNOWN, Facts
 from generator.calculators.tables import decided_of
 from generator.reading.tables import Decision, Span
@@ -98,6 +98,14 @@ def test_asking_what_is_named_always_comes_to_an_end():
             facts = with_number(facts, asked, made.random_number(rng, chain.book.facts[asked]))
             facts.statuses[index] = ASSUMED
         assert one.settled or one.gap
+
+
+def test_deciding_again_after_one_fact_is_deciding_all():
+    """Whatever the fact becomes, also where it was unknown: tables that do not rest on it need no second look."""
+    for rng, chain, tables, facts in cases(BATCHES + 3, WIDE * 10):
+        fact = rng.choice(facts.ids)
+        changed = with_number(facts, fact, rng.choice(reference.grid(chain.book, fact)))
+        assert decide_again(tables, changed, decide_all(tables, facts), fact) == decide_all(tables, changed)
 
 
 def test_the_values_tried_find_the_nearest_flip_on_the_grid():
