@@ -217,3 +217,22 @@ def test_every_rule_that_can_be_named_is_a_figure_in_the_same_place(rulebook):
     """bp-09 to bp-24: the choices of a rule are the rules of the values, in their order."""
     choices = [choice.id for choice in rulebook.facts["balanced_formula"].choices]
     assert choices == [figure.id for figure in rulebook.values["balanced_first_nodes"].figures]
+
+
+@pytest.mark.parametrize(("rule", "first", "nodes"), [("fredonia", 40, 50), ("niagara_catawba", 25, 35), ("delaware", 20, 30)])
+def test_remembered_rules_are_named_and_never_followed(rulebook, rule, first, nodes):
+    """bp-27, variety tables from memory: at two pounds Fredonia 50, Niagara and Catawba 35, Delaware 30; marked so, and taken only when named."""
+    assert {first, nodes} <= prints(rulebook, "bp-27")
+    own = by_weight(rulebook, 2 * POUND, grape_type="american", balanced_formula=rule)
+    assert own["outputs"]["nodes_exact"] == pytest.approx(nodes)
+    assert line(own, "balanced_first_nodes", rule)["standing"] == "from_memory"
+    assert by_weight(rulebook, 2 * POUND, grape_type="american")["outputs"]["nodes"] == 40
+
+
+def test_keller_begins_a_little_under_24_nodes_higher(rulebook):
+    """bp-15 (our arithmetic): at half a kilogram 55 nodes less those of 30 + 10 are 23.98, which the value's note gives as 24."""
+    rules = {name: by_weight(rulebook, 0.5, grape_type="american", balanced_formula=name)["outputs"]["nodes_exact"] for name in ("keller_concord", "ohio_american")}
+    assert {55, 0.5} <= prints(rulebook, "bp-15")
+    assert rules["keller_concord"] - rules["ohio_american"] == pytest.approx(23.98, abs=0.005)
+    note = next(one.note for one in rulebook.values["balanced_first_nodes"].figures if one.id == "keller_concord")
+    assert "24 nodes above" in note and "23.98" in note

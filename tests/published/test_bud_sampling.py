@@ -1,5 +1,7 @@
 """Sampling of buds against what is printed: schemes, their precision, the rate of work, and when a dissection is worth it."""
 
+import math
+
 import pytest
 from scipy import stats
 
@@ -173,3 +175,23 @@ def test_a_row_tells_the_number_that_its_source_prints(rulebook: Rulebook, evide
     """In the reason or the note of the row."""
     one = next(line for line in rulebook.decisions[table].rows if line.id == row)
     assert number in numbers_in(f"{one.because} {one.note}") and number in prints(rulebook, evidence) and evidence in [cite.id for cite in one.cites]
+
+
+@pytest.mark.parametrize(("evidence", "cv", "near", "vines"), [("od-01", 43.4, 10, 73), ("od-01", 43.4, 20, 19), ("es-05", 43.49, 10, 73)])
+def test_single_vines_of_a_real_block(rulebook: Rulebook, evidence: str, cv: float, near: int, vines: int) -> None:
+    """od-01 and es-05, Strickland 1932, Rutherglen: yields of single vines spread by 43.4 %, so 73 vines come within 10 % and 19 within 20 % (our arithmetic with
+    1.96). The guide takes t for the sample that comes out, so that it asks for as many once the precision is widened by t over 1.96."""
+    assert cv in prints(rulebook, evidence) and vines in prints(rulebook, "od-01")
+    exact = (1.96 * cv / near) ** 2
+    assert math.ceil(exact) == vines
+    t = stats.t.ppf(0.975, vines - 1)
+    asked = sample(rulebook, cv_pct=cv, precision_pct=near * t / 1.96)["outputs"]
+    assert asked["buds_exact"] == pytest.approx(exact, rel=0.01) and asked["buds"] == vines
+
+
+def test_canes_of_a_district_are_more_than_a_block_needs(rulebook: Rulebook) -> None:
+    """bd-06, Antcliff and Webster 1955: 20 canes of each of ten vineyards tell the share of fruitful buds of a district well enough. For one block the guide asks
+    fewer canes for the same share within ten points, one bud of each, and for more than the 20 of one vineyard."""
+    assert {20, 10} <= prints(rulebook, "bd-06")
+    asked = sample(rulebook, share_pct=50, precision_pct=10)["outputs"]["canes"]
+    assert 20 < asked < 20 * 10
