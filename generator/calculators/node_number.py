@@ -10,11 +10,10 @@ from generator.calculators.facts import Maybe
 from generator.calculators.node_records import NodeNumberInputs, NodeNumberResult, NodeNumberValues
 from generator.calculators.node_views import bearing_here, capacity_of, fruit_view, legal_of, space_view, weighed
 from generator.calculators.node_words import Load, headline_of, notes_of, working_of
-from generator.calculators.reconcile import CAPACITY, lowest
 from generator.calculators.say import Say
 from generator.calculators.units import PER_CENT
 from generator.calculators.vine_classes import Mix, VineClasses, vine_classes
-from generator.calculators.views import Chosen, View, Views, ceilings_of, chosen_of, rule_notes, tonnes
+from generator.calculators.views import Chosen, View, Views, chosen_of, most_of_a_vine, rule_notes, tonnes
 
 # Of a row: words and sentence of a range, then of one number.
 FRUIT_WORDS: list[str] = ["node_number.row_fruit", "node_number.told_fruit", "node_number.row_fruit_one", "node_number.told_fruit_one"]
@@ -29,7 +28,7 @@ def node_number(inputs: NodeNumberInputs, values: NodeNumberValues) -> NodeNumbe
         raise ValueError("take one view at least: the crop wanted with its counts, the weight of the prunings, or the vine spacing")
     chosen = chosen_of(views)
     mix = Mix(inputs.weak_vines_pct, inputs.strong_vines_pct, inputs.weak_vine_nodes_pct, inputs.strong_vine_nodes_pct)
-    classes = vine_classes(chosen.nodes, mix, most_of(views)) if chosen.ok else vine_classes(1.0, mix, Maybe(False, 0.0))
+    classes = vine_classes(chosen.nodes, mix, most_of_a_vine(views)) if chosen.ok else vine_classes(1.0, mix, Maybe(False, 0.0))
     bounded = chosen.bounded
     return NodeNumberResult(
         Maybe(chosen.ok, chosen.nodes),
@@ -53,21 +52,13 @@ def node_number(inputs: NodeNumberInputs, values: NodeNumberValues) -> NodeNumbe
         draw_views(rows_of(views), Maybe(chosen.ok, chosen.nodes)),
         headline_of(chosen, classes, mix),
         working_of(views, chosen) + class_lines(chosen, classes, mix),
-        notes_of(views, chosen, classes, inputs.target_yield_t_ha, Load(values.load_low_below, values.load_high_above)) + by_hand(inputs, values),
+        notes_of(views, chosen, classes, mix, inputs.target_yield_t_ha, Load(values.load_low_below, values.load_high_above)) + by_hand(inputs, values),
     )
 
 
 def by_hand(inputs: NodeNumberInputs, values: NodeNumberValues) -> list[Say]:
     """What to know of a rule of balanced pruning that was chosen by hand."""
     return [] if inputs.capacity_nodes_high.ok else rule_notes(weighed(inputs, values))
-
-
-def most_of(views: Views) -> Maybe:
-    """The most nodes of any single vine: the room on its wire and the law. What it can carry differs from vine to vine."""
-    limits = [one for one in ceilings_of(views, True) if one.view != CAPACITY]
-    if len(limits) == 0:
-        return Maybe(False, 0.0)
-    return Maybe(True, max(1.0, lowest(limits).nodes))
 
 
 def class_lines(chosen: Chosen, classes: VineClasses, mix: Mix) -> list[Say]:

@@ -2,10 +2,11 @@
 
 from dataclasses import dataclass
 
+from generator.calculators.counting import down, half_up
 from generator.calculators.facts import Maybe
 from generator.calculators.reconcile import CAPACITY, FRUIT, LEGAL, ROOM_LOW
 from generator.calculators.say import Say
-from generator.calculators.vine_classes import Mix, VineClasses
+from generator.calculators.vine_classes import Mix, VineClasses, fewer_on_weak
 from generator.calculators.views import Chosen, Views, tonnes
 
 
@@ -44,22 +45,31 @@ def working_of(views: Views, chosen: Chosen) -> list[Say]:
     return lines
 
 
-def notes_of(views: Views, chosen: Chosen, classes: VineClasses, target: Maybe, load: Load) -> list[Say]:
+def notes_of(views: Views, chosen: Chosen, classes: VineClasses, mix: Mix, target: Maybe, load: Load) -> list[Say]:
     """What limits and what to do about it, conflicts between vine and wire, what was not taken, and what to mind."""
-    notes = conflict_notes(views, chosen, target)
+    notes = conflict_notes(views, chosen, target, chosen.nodes)
     if chosen.ok:
         notes = notes + [load_note(chosen.nodes, load)] + raising(views, chosen)
-        if classes.together:
-            notes.append(Say("node_number.together", [], []))
+        notes = notes + drawn_together(classes, mix)
     return notes + law_notes(views)
 
 
-def conflict_notes(views: Views, chosen: Chosen, target: Maybe) -> list[Say]:
-    """What limits, what crop is honest, conflicts between vine and wire, and what was not taken."""
+def drawn_together(classes: VineClasses, mix: Mix) -> list[Say]:
+    """That strong vines cannot have their share, and what fewer nodes on weak ones would do to the mean."""
+    fewer = fewer_on_weak(mix, classes, 1.0)
+    if len(fewer) == 0:
+        return []
+    if classes.weak_whole == classes.strong_whole:
+        return [Say("node_number.alike", [classes.normal_whole] + fewer, [])]
+    return [Say("node_number.together", fewer, [])]
+
+
+def conflict_notes(views: Views, chosen: Chosen, target: Maybe, placed: float) -> list[Say]:
+    """What limits, what crop is honest, conflicts between vine and wire, and what was not taken. placed: the nodes that find a place."""
     notes: list[Say] = []
     if chosen.ok and chosen.bounded:
         notes = verdict(views, chosen)
-    return notes + honest_crop(views, chosen, target) + vine_and_wire(views) + missing_views(views)
+    return notes + honest_crop(views, chosen, target, placed) + vine_and_wire(views) + missing_views(views)
 
 
 def law_notes(views: Views) -> list[Say]:
@@ -73,7 +83,9 @@ def verdict(views: Views, chosen: Chosen) -> list[Say]:
     if chosen.limit == FRUIT:
         return [Say("node_number.agree", numbers, [])]
     if chosen.limit == ROOM_LOW:
-        return [Say("node_number.keep_and_thin", [views.fruit.nodes, chosen.nodes], [])] + thinning(views, chosen)
+        weak = views.capacity.ok and views.room.ok and views.capacity.high < views.room.low
+        says = "node_number.keep_on_weak" if weak else "node_number.keep_and_thin"
+        return [Say(says, [views.fruit.nodes, chosen.nodes], [])] + thinning(views, chosen)
     if chosen.limit == CAPACITY:
         return [Say("node_number.over_capacity", [views.fruit.nodes, chosen.high], [])]
     if chosen.limit == LEGAL:
@@ -89,22 +101,24 @@ def thinning(views: Views, chosen: Chosen) -> list[Say]:
     return [Say("node_number.thin", [over], [])]
 
 
-def honest_crop(views: Views, chosen: Chosen, target: Maybe) -> list[Say]:
-    """What crop is honest where the number is under what the wish asks for."""
-    crop = tonnes(views.bearing, chosen.nodes)
-    if not chosen.ok or not crop.ok or not chosen.bounded or chosen.limit == ROOM_LOW or chosen.limit == FRUIT:
+def honest_crop(views: Views, chosen: Chosen, target: Maybe, placed: float) -> list[Say]:
+    """What crop is honest where the nodes that find a place are fewer than the wish asks for."""
+    crop = tonnes(views.bearing, placed)
+    if not chosen.ok or not crop.ok or not chosen.bounded or placed >= float(half_up(views.fruit.nodes)):
         return []
     if not target.ok:
-        return [Say("node_number.honest_crop_alone", [crop.number, chosen.nodes], [])]
-    return [Say("node_number.honest_crop", [crop.number, chosen.nodes, target.number], [])]
+        return [Say("node_number.honest_crop_alone", [crop.number, placed], [])]
+    return [Say("node_number.honest_crop", [crop.number, placed, target.number], [])]
 
 
 def vine_and_wire(views: Views) -> list[Say]:
-    """Where the vine could carry more than the wire holds, or cannot fill it."""
+    """Where the vine could carry more than the wire holds or the law allows, or cannot fill the wire."""
     if not views.capacity.ok or not views.room.ok:
         return []
+    if views.law.ok and views.law.high < min(views.room.high, views.capacity.low):
+        return [Say("node_number.more_than_law", [views.capacity.low, views.capacity.high, float(down(views.law.high))], [])]
     if views.capacity.low > views.room.high:
-        return [Say("node_number.more_than_wire", [views.capacity.low, views.room.high], [])]
+        return [Say("node_number.more_than_wire", [views.capacity.low, views.capacity.high, views.room.high], [])]
     if views.capacity.high < views.room.low:
         return [Say("node_number.less_than_wire", [views.capacity.high, views.room.low], [])]
     return []

@@ -23,10 +23,10 @@ from generator.calculators.plan_records import BlockPlanValues, Fruit, Named, Pa
 from generator.calculators.plan_room import room_view
 from generator.calculators.plan_sampling import sampling_cv_pct
 from generator.calculators.plan_vine import can_be_laid, vine_of
-from generator.calculators.reconcile import ROOM_HIGH, ROOM_LOW, Ceiling, limit_of, lowest
+from generator.calculators.reconcile import FRUIT, ROOM_HIGH, ROOM_LOW, Ceiling, limit_of, lowest
 from generator.calculators.say import Say
 from generator.calculators.units import G_PER_KG, KG_PER_T, PER_CENT
-from generator.calculators.views import Chosen, View, Views, ceilings_of, no_bearing, no_view
+from generator.calculators.views import Chosen, View, Views, bearing_of, ceilings_of, no_bearing, no_view, tonnes
 from generator.calculators.yield_chain import Counts, amount, cvs_of
 from generator.calculators.yield_spread import spread_of
 
@@ -106,6 +106,8 @@ def held_by_buds(facts: Facts, target: str, choices: list[Borne], wanted: Borne,
     if bound:
         high = min(high, most.nodes)
     notes = [Say("plan.smallest_layout", [nodes, most.nodes], [])] if nodes > most.nodes else []
+    if limit == most.view and bound and nodes < most.nodes:
+        notes = [Say("plan.whole_bearers", [nodes, most.nodes], [])]
     return Laid(borne, on_these, Chosen(True, nodes, nodes, True, min(float(on_these.nodes_low), high), high, limit), notes)
 
 
@@ -139,8 +141,6 @@ def fruit_by_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], ta
         notes.append(Say("plan.dries_beyond_cut", [float(lost)], []))
     if chosen.bunches < wish.bunches and chosen.nodes == most_of(choices).nodes:
         notes.append(Say("plan.buds_fall_short", [chosen.bunches, wish.bunches], []))
-    if chosen.bunches - wish.bunches >= 1.0:
-        notes.append(Say("plan.thin_to_wish", [chosen.bunches - wish.bunches, chosen.bunches, wish.bunches], []))
     return Fruit(
         nodes=chosen.nodes,
         exact=float(chosen.nodes),
@@ -152,6 +152,19 @@ def fruit_by_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], ta
         lines=working_by_buds(counts, wish, chosen),
         notes=notes + [Say("nodes_for_yield.no_ceiling", [], [])],
     )
+
+
+def against_wish(facts: Facts, counts: Counts, laid: Laid, most: Borne) -> list[Say]:
+    """What the bearers that are laid carry over the wish, or what crop is honest where no bearers carry it. counts are theirs, most is the
+    layout of most bunches."""
+    wish = wish_of(facts, counts, 1.0)
+    over = laid.borne.bunches - wish.bunches
+    if over >= 1.0:
+        return [Say("plan.thin_to_wish", [over, laid.borne.bunches, wish.bunches], [])]
+    if most.bunches >= wish.bunches or laid.chosen.limit != FRUIT:
+        return []
+    crop = tonnes(bearing_of(counts), laid.chosen.nodes)
+    return [Say("node_number.honest_crop", [crop.number, laid.chosen.nodes, number(facts, "target_yield_t_ha")], [])]
 
 
 def working_by_buds(counts: Counts, wish: Wish, chosen: Borne) -> list[Say]:

@@ -13,6 +13,7 @@ from generator.calculators.facts import Facts
 from generator.calculators.plan_assess import assess
 from generator.calculators.plan_forecast import forecast
 from generator.calculators.plan_fruit import reach_moved, with_fruit
+from generator.calculators.plan_kinds import MIX
 from generator.calculators.plan_nodes import node_number
 from generator.calculators.plan_records import BlockPlanValues, Part, Plan, found, part_named
 from generator.calculators.plan_system import DECISION, SYSTEM, choose_system, outcome_of_system
@@ -87,6 +88,8 @@ def influence_of(
         says = Say("plan.assumed_moves_nodes", [tried[0], tried[len(tried) - 1], nodes], [spec.word])
     elif flips == "" and crop > 0.0:
         says = Say("plan.assumed_moves_crop", [tried[0], tried[len(tried) - 1], crop], [spec.word])
+    elif flips == "" and spec.id in MIX:
+        says = Say("plan.assumed_moves_kinds", [], [spec.word])
     return Influence(spec.id, flips, max(nodes, crop), says)
 
 

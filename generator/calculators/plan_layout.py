@@ -7,6 +7,7 @@ from generator.calculators.facts import Facts, known, maybe, number
 from generator.calculators.layout_records import TARGETS, VineLayoutResult
 from generator.calculators.plan_by_buds import longest_of
 from generator.calculators.plan_forecast import crop_of
+from generator.calculators.plan_kinds import laid_notes
 from generator.calculators.plan_nodes import NODES
 from generator.calculators.plan_records import BlockPlanValues, Named, Part, first_of, found, known_of, not_asked, rests_of, status_of, waiting
 from generator.calculators.plan_system import FORMING, NONE, SYSTEM, target_of
@@ -47,6 +48,7 @@ def lay_out(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part:
     for fact in known_of(facts, LENGTHS + MEASURED + ["good_canes_per_vine"]):
         if fact not in rests_on:
             rests_on = rests_on + [fact]
+    notes = notes_of(facts, values, earlier, layout) + laid_notes(facts, values, target, earlier)
     return Part(
         id=LAYOUT,
         stage=LAYOUT,
@@ -62,7 +64,7 @@ def lay_out(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part:
         headline=layout.headline,
         numbers=numbers_of(layout) + [Named("t_per_ha_laid", crop_of(facts, values, earlier, float(layout.nodes)).t_per_ha)],
         lines=layout.working,
-        notes=notes_of(facts, values, earlier, layout),
+        notes=notes,
         sources=[],
         cautions=[],
     )

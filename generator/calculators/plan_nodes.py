@@ -9,11 +9,12 @@ plan says on which.
 from generator.calculators.bearers import has_buds
 from generator.calculators.canopy_space import Room
 from generator.calculators.facts import Facts, known, maybe, missing, number
-from generator.calculators.node_words import conflict_notes, law_notes, working_of
+from generator.calculators.node_words import conflict_notes, law_notes, raising, working_of
 from generator.calculators.plan_bearers import borne_with, most_of
-from generator.calculators.plan_by_buds import chain_counts, choices_by_buds, fruit_by_buds, held_by_buds, reckons_by_buds, room_of
+from generator.calculators.plan_by_buds import against_wish, chain_counts, choices_by_buds, fruit_by_buds, held_by_buds, reckons_by_buds, room_of
 from generator.calculators.plan_by_spring import fruit_by_spring
 from generator.calculators.plan_counts import BESIDE, LINKS
+from generator.calculators.plan_kinds import MIX, Kinds, kinds_of, placed_of
 from generator.calculators.plan_records import BlockPlanValues, Fruit, Named, Part, first_of, known_of, not_asked, rests_of, status_of, waiting
 from generator.calculators.plan_room import BURST, WIRE, room_fault, room_numbers, room_view
 from generator.calculators.plan_system import FORMING, NONE, SYSTEM, target_of
@@ -85,7 +86,10 @@ def from_spring(facts: Facts, values: BlockPlanValues, earlier: list[Part], targ
         return one_view(facts, values, asked, room_alone(room))
     fruit = fruit_by_spring(facts, values, earlier, target)
     views = views_of(facts, values, fruit, room, bearing_of(chain_counts(facts, values, earlier, target, fruit.nodes)))
-    return reconciled(facts, asked, fruit, room, views, chosen_of(views), rule_notes(weighed(facts, values)))
+    chosen = chosen_of(views)
+    placed = placed_of(facts, values, target, chosen.nodes)
+    kinds = kinds_of(facts, values, target, placed, views)
+    return reconciled(facts, asked, fruit, room, views, chosen, placed, kinds, rule_notes(weighed(facts, values)))
 
 
 def from_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str, fruit_known: bool, room_known: bool) -> Part:
@@ -106,10 +110,12 @@ def from_buds(facts: Facts, values: BlockPlanValues, earlier: list[Part], target
         return one_view(facts, values, asked, fruit)
     laid = held_by_buds(facts, target, choices, wanted, vine_view(facts, values), law_view(facts))
     counts = chain_counts(facts, values, earlier, target, laid.borne.nodes)
-    # Where the number was raised, the bunches to thin are those over the layout wanted, and fruit_by_buds tells them.
+    # Where the number was raised, the bunches to thin are told by those of the bearers.
     bearing = bearing_of(counts) if laid.chosen.limit != ROOM_LOW else no_bearing(counts.nodes_left)
     views = views_of(facts, values, fruit, laid.room, bearing)
-    return reconciled(facts, asked + LENGTHS + MEASURED, fruit, laid.room, views, laid.chosen, laid.notes + rule_notes(weighed(facts, values)))
+    kinds = kinds_of(facts, values, target, laid.chosen.nodes, views)
+    notes = laid.notes + against_wish(facts, counts, laid, most) + rule_notes(weighed(facts, values))
+    return reconciled(facts, asked + LENGTHS + MEASURED, fruit, laid.room, views, laid.chosen, laid.chosen.nodes, kinds, notes)
 
 
 def room_alone(room: Room) -> Fruit:
@@ -136,21 +142,26 @@ def fruit_numbers(fruit: Fruit) -> list[Named]:
     return [Named("fruit_nodes", float(fruit.nodes)), Named("fruit_nodes_exact", fruit.exact)] + fruit.numbers
 
 
-def reconciled(facts: Facts, asked: list[str], fruit: Fruit, room: Room, views: Views, chosen: Chosen, of_layout: list[Say]) -> Part:
-    """All views: the crop's number, held between the others; which view limits, what to do about it, and what of that the bearers can
-    do."""
+def reconciled(
+    facts: Facts, asked: list[str], fruit: Fruit, room: Room, views: Views, chosen: Chosen, placed: float, kinds: Kinds, own: list[Say]
+) -> Part:
+    """All views: the crop's number, held between the others; the numbers of weak and strong vines; which view limits, what to do about
+    it, and what of that the bearers can do."""
     numbers = [Named("nodes", chosen.nodes), Named("nodes_exact", chosen.exact), Named("low", chosen.low), Named("high", chosen.high)]
-    said = conflict_notes(views, chosen, maybe(facts, "target_yield_t_ha")) + [Say("plan.weak_and_strong", [], [])] + law_notes(views)
+    said = own + conflict_notes(views, chosen, maybe(facts, "target_yield_t_ha"), placed) + kinds.notes + raising(views, chosen) + law_notes(views)
+    if any(note.id == "plan.buds_fall_short" for note in fruit.notes):
+        said = [note for note in said if note.id != "node_number.agree"]
+    of_fruit = [note for note in fruit.notes if note.id != "nodes_for_yield.no_ceiling"]  # the other views have had their say
     return part_of(
         facts,
         chosen.limit,
         fruit.uses + ["canopy_space"] + beside_uses(views.capacity),
         missing(facts, law_facts(facts)),
-        known_of(facts, asked + BESIDE + ["cordon_arms", "arm_length_m"]) + beside_facts(facts),
-        Say("plan.nodes", [chosen.nodes, fruit.low, fruit.high], []),
-        numbers + fruit_numbers(fruit) + room_numbers(room) + beside_numbers(views.capacity, views.law),
+        known_of(facts, asked + BESIDE + ["cordon_arms", "arm_length_m"] + MIX) + beside_facts(facts),
+        Say("plan.nodes", [chosen.nodes, fruit.low, fruit.high], []) if fruit.low < fruit.high else Say("plan.nodes_alone", [chosen.nodes], []),
+        numbers + kinds.numbers + fruit_numbers(fruit) + room_numbers(room) + beside_numbers(views.capacity, views.law),
         working_of(views, chosen),
-        of_layout + said + fruit.notes + room.notes,
+        said + of_fruit + room.notes,
     )
 
 

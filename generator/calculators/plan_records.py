@@ -85,6 +85,8 @@ class BlockPlanValues:
     balanced_vine_least_kg: list[Figure]
     balanced_vine_most_kg: list[Figure]
     nodes_per_kg: list[Figure]
+    effective_thin_from_mm: float
+    effective_thick_over_mm: float
 
 
 @dataclass(frozen=True)

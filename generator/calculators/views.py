@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from generator.calculators.capacity import CapacityRules, Grape, capacity_view, chosen_notes, named
 from generator.calculators.counting import down, half_up
 from generator.calculators.facts import Maybe
-from generator.calculators.reconcile import CAPACITY, FRUIT, LEGAL, ROOM_HIGH, Ceiling, hold
+from generator.calculators.reconcile import CAPACITY, FRUIT, LEGAL, ROOM_HIGH, Ceiling, hold, lowest
 from generator.calculators.say import Say
 from generator.calculators.units import KG_PER_T
 from generator.calculators.yield_chain import Chain, Counts, chain
@@ -139,6 +139,14 @@ def ceilings_of(views: Views, whole: bool) -> list[Ceiling]:
     if views.law.ok:
         found.append(Ceiling(LEGAL, float(down(views.law.high)) if whole else views.law.high))
     return found
+
+
+def most_of_a_vine(views: Views) -> Maybe:
+    """The most nodes of any single vine: the room on its wire and the law. What it can carry differs from vine to vine."""
+    limits = [one for one in ceilings_of(views, True) if one.view != CAPACITY]
+    if len(limits) == 0:
+        return Maybe(False, 0.0)
+    return Maybe(True, max(1.0, lowest(limits).nodes))
 
 
 def chosen_of(views: Views) -> Chosen:

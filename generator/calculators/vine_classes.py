@@ -67,6 +67,15 @@ def vine_classes(nodes: float, mix: Mix, most: Maybe) -> VineClasses:
     return counted(VineClasses(normal * weak_ratio, normal, normal * strong_ratio, 0.0, 0.0, 0.0, 0.0, part < 1.0), nodes, mix, most)
 
 
+def fewer_on_weak(mix: Mix, three: VineClasses, step: float) -> list[float]:
+    """Where strong vines cannot have their share: the nodes that weak vines would keep beside normal ones, in whole steps, and the mean of
+    the block then. Empty where weak vines have no more than that already, or there are none."""
+    fewer = max(1.0, float(half_up(three.normal_whole * share(mix.weak_nodes_pct) / step)) * step)
+    if not three.together or mix.weak_pct <= 0.0 or fewer >= three.weak_whole:
+        return []
+    return [fewer, mean_of(mix, fewer, three.normal_whole, three.strong_whole)]
+
+
 def counted(exact: VineClasses, nodes: float, mix: Mix, most: Maybe) -> VineClasses:
     """With whole numbers: of the neighbours of the exact ones those whose mean is nearest to the plan, then those nearest to the exact."""
     best = VineClasses(

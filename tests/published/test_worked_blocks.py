@@ -104,6 +104,22 @@ def test_the_plan_of_the_cool_wine_cane(rulebook):
     assert numbers["t_per_ha_low"] <= 0.75 * numbers["t_per_ha"] and numbers["t_per_ha_high"] >= 1.25 * numbers["t_per_ha"]
 
 
+def test_the_cool_wine_vine_could_carry_more_than_its_wire(rulebook):
+    """0.62 kg: 18.6 nodes by 30 a kilogram (bp-28) to 27 by 20 + 20 a pound (bp-13), more than the wire holds: none is added for that."""
+    found, numbers = numbers_of_plan(rulebook, "worked_cool_cane")
+    assert numbers["capacity_low"] == pytest.approx(18.6, abs=0.05) and numbers["capacity_high"] == pytest.approx(27, abs=0.5)
+    assert numbers["capacity_low"] > numbers["room_high"] and numbers["nodes"] == 12
+    notes = [note["text"] for part in found["parts"] for note in part["notes"]]
+    assert any("could carry 19 to 27 nodes" in note and "Do not add nodes" in note for note in notes)
+
+
+def test_the_balance_of_the_cool_wine_vine(rulebook):
+    """2.0 kg of fruit from 0.62 kg of prunings: 3.2 times."""
+    facts = rulebook.blocks["worked_cool_cane"].facts
+    asked = {name: facts[name] for name in ("last_yield_kg", "pruning_weight_kg", "grape_type")}
+    assert compute(rulebook, "vine_balance", asked)["outputs"]["ravaz_index"] == pytest.approx(3.23, abs=0.01)
+
+
 def test_the_reach_of_the_cool_wine_cane(rulebook):
     """At 15 shoots a metre a spur reaches 0.94 and a cane 1.62: spurs are not far off, and not impossible."""
     _, numbers = numbers_of_plan(rulebook, "worked_cool_cane")
@@ -129,3 +145,27 @@ def test_the_fruit_of_the_barren_base_by_bearer(rulebook):
     assert numbers["cane_bunches_per_node"] * 84 == pytest.approx(45.3, abs=1)
     assert numbers["spur_bunches_per_node"] == pytest.approx(0.10, abs=0.01)
     assert numbers["spur_reach"] < 0.25 and numbers["spur_reach_high"] < 0.75
+
+
+def injured(rulebook, alive: int, secondary_only: int, secondary_share: float) -> dict:
+    """Thirty nodes wanted with no deaths in them, and a hundred buds cut after the freeze."""
+    buds = {"buds_cut_for_injury": 100, "buds_primary_alive": alive, "buds_secondary_only": secondary_only, "secondary_share": secondary_share}
+    return compute(rulebook, "injury_adjustment", {"wanted_nodes": 30, "deaths_in_wanted_nodes": "none", "living_budburst_pct": 95, **buds})["outputs"]
+
+
+def test_winter_injury(rulebook):
+    """Winter injury: 42 % dead (Wilson 32.8 to 51.8); 52 nodes without secondaries, 45 with s .3 and 50 with s .1; 43 by Cornell (bi-01), 45 by
+    Purdue (bi-03); 37.6 shoots at 45 nodes."""
+    found = injured(rulebook, 58, 30, 0.3)
+    rounded = [round(found[f"mortality{end}_pct"], 1) for end in ("", "_low", "_high")]
+    assert rounded == [42, 32.8, 51.8]
+    assert [found[name] for name in ("nodes_replacing", "nodes_replacing_with_secondaries", "nodes_cornell", "nodes_purdue")] == [52, 45, 43, 45]
+    assert found["shoots"] == pytest.approx(37.6, abs=0.05)
+    assert injured(rulebook, 58, 30, 0.1)["nodes_replacing_with_secondaries"] == 50
+
+
+def test_winter_injury_over_the_severe_limit(rulebook):
+    """84 of 100 dead (75.6 to 89.9 %): no number from anybody."""
+    found = injured(rulebook, 16, 10, 0.3)
+    assert [round(found[f"mortality{end}_pct"], 1) for end in ("", "_low", "_high")] == [84, 75.6, 89.9]
+    assert not [name for name in found if name.startswith("nodes")]
