@@ -16,6 +16,7 @@ FORECAST_SAYS: list[str] = [
     "yield_chain.extrapolated",
     "yield_chain.within_reach",
 ]
+DEAD: list[str] = ["dead_primary_pct", "dead_node_pct"]
 SPUR_CORDON: int = 0
 CANE_HEAD: int = 1
 
@@ -35,8 +36,15 @@ def fruit_by_spring(facts: Facts, values: BlockPlanValues, earlier: list[Part], 
         headline=found.headline,
         numbers=[],
         lines=found.working,
-        notes=notes + form_notes(facts, target) + [note for note in found.notes if note.id not in FORECAST_SAYS],
+        notes=notes + injury_notes(facts) + form_notes(facts, target) + [note for note in found.notes if note.id not in FORECAST_SAYS],
     )
+
+
+def injury_notes(facts: Facts) -> list[Say]:
+    """The way on where buds died this winter: spring counts hold the deaths of ordinary winters only."""
+    if any(known(facts, name) and number(facts, name) > 0.0 for name in DEAD):
+        return [Say("plan.injury_next", [], [])]
+    return []
 
 
 def form_notes(facts: Facts, target: str) -> list[Say]:

@@ -297,3 +297,12 @@ def test_reasons_stand_with_the_main_answer_first_then_in_the_order_of_the_walk(
     asked = [f"decision.{name}" for name in ("pruning_system", *decision.facts)]
     assert [step for step in steps if step in asked] == [name for name in asked if name in steps]
     assert steps[0] == "decision.pruning_system" and len(steps) > 2
+
+
+@pytest.mark.parametrize(("dead", "said"), [({"dead_primary_pct": 30}, True), ({"dead_node_pct": 12}, True), ({"dead_primary_pct": 0, "dead_node_pct": 0}, False), ({}, False)])
+def test_dead_buds_beside_spring_counts_lead_on_to_winter_injury(rulebook, dead, said):
+    """Spring counts hold the deaths of ordinary winters only, so the plan names the way on; the number itself stays."""
+    bare = {"dead_primary_pct": None, "dead_node_pct": None}
+    found, without = made(rulebook, **{**bare, **dead}), made(rulebook, **bare)
+    assert ("plan.injury_next" in notes(found, "node_number")) == said
+    assert numbers(found, "node_number")["nodes"] == numbers(without, "node_number")["nodes"]
