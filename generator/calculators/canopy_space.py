@@ -48,19 +48,9 @@ class Room:
 
 
 @dataclass(frozen=True)
-class CanopySpaceInputs:
+class CanopySpaceInputs(Space):
     """The space (see Space), and what authors made their figures for: the form of the canopy, the use, the type of grape."""
 
-    curtains: int
-    arm_length_m: float
-    cordon_arms: int
-    vine_spacing_m: Maybe
-    tip_gap_m: Maybe
-    shoots_per_m_low: float
-    shoots_per_m_high: float
-    budburst_pct: float
-    shoots_per_burst_node: float
-    noncount_shoots_kept: Maybe
     canopy_form: Maybe
     use: Maybe
     grape_type: Maybe
@@ -75,24 +65,16 @@ class CanopySpaceValues:
 
 
 @dataclass(frozen=True)
-class CanopySpaceResult:
+class CanopySpaceResult(Room):
     """The room (see Room), and the nodes that every author's shoots per metre leave room for."""
 
-    canopy_m: float
-    nodes_low_exact: float
-    nodes_low: int
-    nodes_high_exact: float
-    nodes_high: int
-    headline: Say
     compared: list[Compared]
-    working: list[Say]
-    notes: list[Say]
 
 
 def canopy_space(inputs: CanopySpaceInputs, values: CanopySpaceValues) -> CanopySpaceResult:
     """Room for nodes, by the limits given and by every author. Raises ValueError as room_of does."""
-    found = room_of(space_of(inputs))
-    wall = wall_of(space_of(inputs), found.canopy_m)
+    found = room_of(inputs)
+    wall = wall_of(inputs, found.canopy_m)
     bands = Bands(values.shoots_per_m_low, values.shoots_per_m_high)
     return CanopySpaceResult(
         found.canopy_m,
@@ -101,25 +83,9 @@ def canopy_space(inputs: CanopySpaceInputs, values: CanopySpaceValues) -> Canopy
         found.nodes_high_exact,
         found.nodes_high,
         found.headline,
-        by_author(wall, bands, made_for(inputs)),
         found.working,
         found.notes + wall_notes(wall, bands, made_for(inputs)),
-    )
-
-
-def space_of(inputs: CanopySpaceInputs) -> Space:
-    """The space among the inputs."""
-    return Space(
-        inputs.curtains,
-        inputs.arm_length_m,
-        inputs.cordon_arms,
-        inputs.vine_spacing_m,
-        inputs.tip_gap_m,
-        inputs.shoots_per_m_low,
-        inputs.shoots_per_m_high,
-        inputs.budburst_pct,
-        inputs.shoots_per_burst_node,
-        inputs.noncount_shoots_kept,
+        by_author(wall, bands, made_for(inputs)),
     )
 
 

@@ -9,17 +9,8 @@ from dataclasses import dataclass
 from generator.calculators.counting import half_up, up
 from generator.calculators.facts import Maybe
 from generator.calculators.fruit_form import BY_NODE, Form, form_of, nodes_of
-from generator.calculators.nodes_records import (
-    NodesForYieldInputs,
-    NodesForYieldResult,
-    NodesForYieldValues,
-    bearers_of,
-    coverage_of,
-    dissection_of,
-    limits_of,
-    most_of,
-    spring_of,
-)
+from generator.calculators.fruit_records import bearers_of, coverage_of, dissection_of, limits_of, spring_of
+from generator.calculators.nodes_records import NodesForYieldInputs, NodesForYieldResult, NodesForYieldValues, most_of
 from generator.calculators.say import Say
 from generator.calculators.units import G_PER_KG, KG_PER_T
 from generator.calculators.yield_chain import Chain, Counts, amount, chain, chain_working, covers_note, cvs_of, is_extrapolated, measured_note
@@ -56,6 +47,7 @@ def nodes_for_yield(inputs: NodesForYieldInputs, values: NodesForYieldValues) ->
         raise ValueError("a node would give next to nothing: look again at budburst, shoots, bunches and bunch weight")
     found = nodes_for_crop(inputs.target_yield_t_ha, form.counts, limits)
     cvs = cvs_of(form.counts)
+    shares = [share_pct(cv, cvs, limits) for cv in cvs]
     absurd = absurd_notes(float(found.nodes), shoots_of(float(found.nodes), form.counts), canopy_m(inputs), most_of(values))
     told = form.notes + other_notes(inputs.target_yield_t_ha, form, limits) + bearer_notes(found, form)
     counted = [note for note in found.notes if form.used != BY_NODE or note.id != "yield_chain.measured_where"]
@@ -71,10 +63,10 @@ def nodes_for_yield(inputs: NodesForYieldInputs, values: NodesForYieldValues) ->
         found.low,
         found.high,
         found.extrapolated,
-        share_pct(form.counts.budburst_cv_pct, cvs, limits),
-        share_pct(form.counts.shoots_per_burst_node_cv_pct, cvs, limits),
-        share_pct(form.counts.bunches_per_shoot_cv_pct, cvs, limits),
-        share_pct(form.counts.bunch_weight_cv_pct, cvs, limits),
+        shares[0],
+        shares[1],
+        shares[2],
+        shares[-1],
         season_share_pct(cvs, limits),
         form.promised,
         absurd[0] if len(absurd) > 0 else found.headline,

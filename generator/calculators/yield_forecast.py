@@ -7,17 +7,9 @@ yield_chain. Nothing is taken off for losses after set: the bunch weight is the 
 from dataclasses import dataclass
 
 from generator.calculators.facts import Maybe
-from generator.calculators.forecast_records import (
-    YieldForecastInputs,
-    YieldForecastResult,
-    YieldForecastValues,
-    bearers_of,
-    coverage_of,
-    dissection_of,
-    limits_of,
-    spring_of,
-)
+from generator.calculators.forecast_records import YieldForecastInputs, YieldForecastResult, YieldForecastValues
 from generator.calculators.fruit_form import BY_NODE, form_of
+from generator.calculators.fruit_records import bearers_of, coverage_of, dissection_of, limits_of, spring_of
 from generator.calculators.say import Say
 from generator.calculators.units import KG_PER_T
 from generator.calculators.yield_chain import Chain, Counts, chain, chain_working, covers_note, cvs_of, is_extrapolated, measured_note
@@ -53,6 +45,7 @@ def yield_forecast(inputs: YieldForecastInputs, values: YieldForecastValues) -> 
     form = form_of(inputs.fruit_from, spring_of(inputs), inputs.bunches_per_shoot, dissection_of(inputs), bearers_of(values))
     found = crop_of_nodes(inputs.nodes, form.counts, limits)
     cvs = cvs_of(form.counts)
+    shares = [share_pct(cv, cvs, limits) for cv in cvs]
     others = [Say("yield_forecast.other_form", [crop_of_nodes(inputs.nodes, counts, limits).t_per_ha], []) for counts in form.other]
     counted = [note for note in found.notes if form.used != BY_NODE or note.id != "yield_chain.measured_where"]
     return YieldForecastResult(
@@ -67,10 +60,10 @@ def yield_forecast(inputs: YieldForecastInputs, values: YieldForecastValues) -> 
         found.low,
         found.high,
         found.extrapolated,
-        share_pct(form.counts.budburst_cv_pct, cvs, limits),
-        share_pct(form.counts.shoots_per_burst_node_cv_pct, cvs, limits),
-        share_pct(form.counts.bunches_per_shoot_cv_pct, cvs, limits),
-        share_pct(form.counts.bunch_weight_cv_pct, cvs, limits),
+        shares[0],
+        shares[1],
+        shares[2],
+        shares[-1],
         season_share_pct(cvs, limits),
         form.promised,
         found.headline,

@@ -5,7 +5,8 @@ The door is `script.py`: `compile_module`, `module_order`, `helpers_script`. The
     module      docstring; `import math`; `from dataclasses import dataclass`; `from generator.calculators.x import y`;
                 constants `NAME: type = expression`; records; functions
     type        int | float | bool | str | list[type] | record
-    record      a frozen dataclass: annotated fields, perhaps with a literal as default, no methods
+    record      a frozen dataclass: annotated fields, perhaps with a literal as default, no methods; it may go on from one
+                other record, and stands wherever that one is asked for
     function    annotated parameters without defaults, an annotated result, no recursion; every path ends in return or raise
     statement   x = e | x: type = e | x += e (-= *= and so on, of numbers) | xs.append(e), of a list made in this function
                 | if, elif, else | while | for | break | continue | return e | raise ValueError("text") | pass

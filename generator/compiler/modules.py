@@ -58,8 +58,7 @@ def read(module: Module, trail: tuple[str, ...]) -> Module:
         module.refusals.append(Refused(place, "This is not Python.", f"Python says: {error.msg}."))
     for number, line in enumerate(module.text.split("\n"), 1):
         if found := UNSAFE.search(line):
-            place = ast.Pass(lineno=number, col_offset=found.start())
-            module.refusals.append(Refused(place, f"The character {ascii(found[0])} is outside the subset.", "Leave it out."))
+            module.refusals.append(Refused(ast.Pass(lineno=number, col_offset=found.start()), f"The character {ascii(found[0])} is outside the subset.", "Leave it out."))
     for node in module.tree.body:
         try:
             read_top(node, module, trail)
@@ -81,12 +80,15 @@ def read_top(node: ast.stmt, module: Module, trail: tuple[str, ...]) -> None:
             code = expression(value, Scope(module.names), read_type(node.annotation, node, module))
             define(module, node, name, Code(js_name(name), code.type, span=code.span))
             module.constants[name] = code.text
-        case ast.ClassDef(bases=[], decorator_list=[decorator]) if ast.unparse(decorator) == "dataclass(frozen=True)":
-            ranges = module.ranges if node.name.endswith("Inputs") else {}
-            fields = tuple(parameter(part, module, ranges) for part in node.body[ast.get_docstring(node) is not None :])
-            define(module, node, node.name, Signature(js_name(node.name), fields, Type(node.name, None, module.name, fields)))
+        case ast.ClassDef(bases=bases, decorator_list=[decorator]) if ast.unparse(decorator) == "dataclass(frozen=True)" and len(bases) < 2:
+            parents = tuple(one for base in bases for parent in [read_type(base, node, module)] for one in (parent, *parent.parents))
+            own = tuple(parameter(part, module, module.ranges if node.name.endswith("Inputs") else {}) for part in node.body[ast.get_docstring(node) is not None :])
+            fields = parents[0].fields + own if parents else own
+            sound = all(one.module for one in parents) and len({part.name for part in fields}) == len(fields)
+            need(sound, node, f"`{node.name}` is no record with new fields.", "Go on from a record defined above, with fields of other names.")
+            define(module, node, node.name, Signature(js_name(node.name), fields, Type(node.name, None, module.name, fields, parents)))
         case ast.ClassDef():
-            raise Refused(node, f"`{node.name}` is not a plain frozen dataclass.", "Write @dataclass(frozen=True) above class Name:.")
+            raise Refused(node, f"`{node.name}` is not a plain frozen dataclass.", "Write @dataclass(frozen=True) above class Name: or class Name(Record):.")
         case ast.FunctionDef(decorator_list=[], args=ast.arguments([], given, None, [], [], None, [])):
             head = tuple(parameter(part, module, {}) for part in given)
             define(module, node, node.name, Signature(js_name(node.name), head, read_type(node.returns, node, module)))
@@ -127,8 +129,7 @@ def parameter(node: ast.stmt | ast.arg, module: Module, ranges: dict[str, Span])
     match node:
         case ast.arg(arg=name) | ast.AnnAssign(target=ast.Name(id=name)) if not name.startswith("__"):
             type_ = read_type(node.annotation, node, module)
-            default = expression(value, Scope({}), type_).text if value else ""
-            return Parameter(name, type_, ranges.get(name, ANY_WHOLE), default)
+            return Parameter(name, type_, ranges.get(name, ANY_WHOLE), expression(value, Scope({}), type_).text if value else "")
     raise Refused(node, "A record has annotated fields and nothing else.", "Write name: type; make a method a function.")
 
 

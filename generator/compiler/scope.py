@@ -56,13 +56,13 @@ def outside(node: ast.AST) -> Refused:
 
 
 def expression(node: ast.expr, scope: Scope, wanted: Type | None = None) -> Code:
-    """JavaScript for an expression; with `wanted`, of exactly that type. Raises Refused."""
+    """JavaScript for an expression; with `wanted`, of that type. Raises Refused."""
     if type(node) not in EXPRESSIONS:
         raise outside(node)
     code = EXPRESSIONS[type(node)](node, scope, wanted)
     if code.type == BROKEN:
         raise Refused(node, "")
-    if wanted and code.type != wanted:
+    if wanted and wanted not in (code.type, *code.type.parents):
         raise Refused(node, f"This is {code.type}, but {wanted} is needed here.", conversion(node, code.type, wanted))
     return code
 

@@ -103,13 +103,11 @@ def assign(node: ast.Assign | ast.AnnAssign, body: Body) -> Lines:
     """x = e, x: type = e. A name keeps its type; one that is given a value once keeps the value's span."""
     target, scope = node.targets[0] if isinstance(node, ast.Assign) else node.target, body.scope
     if not isinstance(target, ast.Name) or len(getattr(node, "targets", [1])) > 1 or node.value is None:
-        hint = "Write x = ... for each; make a new list or record instead of changing one."
-        raise Refused(node, "An assignment gives one name a value.", hint)
+        raise Refused(node, "An assignment gives one name a value.", "Write x = ... for each; make a new list or record instead of changing one.")
     name, known = target.id, scope.locals.get(target.id)
     known = known.type if known and known.type != BROKEN else None
     wanted = read_type(node.annotation, node, body.module) if isinstance(node, ast.AnnAssign) else known
-    if name in scope.loops or name in body.module.names or known not in (None, wanted):
-        raise Refused(target, f"`{name}` is in use already.", "Choose another name.")
+    need(name not in scope.loops and name not in body.module.names and known in (None, wanted), target, f"`{name}` is in use already.", "Choose another name.")
     value = expression(node.value, scope, wanted)
     once = body.stores.count(name) == 1
     scope.locals[name] = Code(js_name(name), value.type, TIGHT, value.span if once else ANY_WHOLE)

@@ -19,12 +19,14 @@ RESERVED = frozenset(  # those that Python's own keywords leave over
 
 @dataclass(frozen=True)
 class Type:
-    """A type: int, float, bool, str, list or a record's name; the type of a list's items; a record's module and fields."""
+    """A type: int, float, bool, str, list or a record's name; the type of a list's items; a record's module, fields and the records that it
+    goes on from."""
 
     name: str
     item: "Type | None" = None
     module: str = ""
     fields: tuple["Parameter", ...] = field(default=(), compare=False)
+    parents: tuple["Type", ...] = field(default=(), compare=False)
 
     def __str__(self) -> str:
         """The type as an author writes it."""

@@ -23,8 +23,8 @@ DENSITY = VineDensityInputs(row_spacing_m=2.4, vine_spacing_m=1.5, area_ha=some(
 COUNTS = [2666.0, 92.0, 1.0, some(1.6), 130.0]
 BESIDE = [OPEN] * 11
 NO_TALLY = [[OPEN] * 15, [OPEN] * 15, *[OPEN] * 11, some(0.7), some(0.3), *[OPEN] * 2]
-NODES = NodesForYieldInputs(9.0, *COUNTS, *BESIDE, *NO_TALLY, OPEN, OPEN)
-FORECAST = YieldForecastInputs(18.0, *COUNTS, *BESIDE, *NO_TALLY)
+NODES = NodesForYieldInputs(*COUNTS, *BESIDE, *NO_TALLY, 9.0, OPEN, OPEN)
+FORECAST = YieldForecastInputs(*COUNTS, *BESIDE, *NO_TALLY, 18.0)
 FORECAST_LIMITS = YieldForecastValues(
     interval_level_pct=90.0,
     interval_z=1.6448536269514722,

@@ -36,6 +36,14 @@ class Path:
     nothing: Nothing
 
 
+@dataclass(frozen=True)
+class Walk(Path):
+    """A record that goes on from another: the other's fields come first."""
+
+    weary: float
+    points_seen: int
+
+
 def add(a: int, b: int) -> int:
     return a + b
 
@@ -434,6 +442,20 @@ def failing(x: float) -> float:
 def first_error(xs: list[int], i: int, a: float) -> float:
     """Operands are worked out from the left, so that the first error is the same one."""
     return xs[i] / (1.0 / a) + failing(a) * float(xs[0] // xs[-1])
+
+
+def last_x(path: Path) -> float:
+    return path.points[-1].x
+
+
+def further(walk: Walk, n: int) -> Walk:
+    """A walk stands where a path is asked for, and keeps what it has besides."""
+    return Walk(walk.points, walk.steps, walk.nothing, weary=last_x(walk) + walk.weary, points_seen=walk.points_seen + n % 7)
+
+
+def a_walk_as_a_path(walk: Walk) -> float:
+    path: Path = walk
+    return last_x(path)
 
 
 def arguments_in_order(xs: list[int], a: float) -> Point:
