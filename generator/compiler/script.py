@@ -32,11 +32,18 @@ def compile_text(text: str, path: str, name: str, ranges: dict[str, Span] | None
 def module_order(names: list[str]) -> list[str]:
     """The named modules and all that they import, each after what it imports."""
     order: list[str] = []
+
+    def add(name: str) -> None:
+        """Put a module behind what it imports, once: most are imported along many ways."""
+        if name not in order:
+            tree = ast.parse((CALCULATORS / f"{name}.py").read_text(encoding="utf-8"))
+            for node in tree.body:
+                if isinstance(node, ast.ImportFrom) and (node.module or "").startswith(PACKAGE):
+                    add(node.module.removeprefix(PACKAGE))
+            order.append(name)
+
     for name in names:
-        tree = ast.parse((CALCULATORS / f"{name}.py").read_text(encoding="utf-8"))
-        imported = [node.module or "" for node in tree.body if isinstance(node, ast.ImportFrom)]
-        before = module_order([module.removeprefix(PACKAGE) for module in imported if module.startswith(PACKAGE)])
-        order += [module for module in [*before, name] if module not in order]
+        add(name)
     return order
 
 
