@@ -5,7 +5,7 @@ from typing import Any, get_type_hints
 
 from generator.answers.border import from_number
 from generator.answers.catalogue import catalogue
-from generator.answers.encode import calculator_class, calculator_module, value_ids, values_record
+from generator.answers.encode import calculator_class, calculator_module, compared_values, value_ids, values_record
 from generator.answers.given import BadInput, Given, given
 from generator.answers.link import link
 from generator.answers.records import opened, plain
@@ -14,6 +14,7 @@ from generator.answers.shared import cautions, rests, sources, stamp, value_used
 from generator.answers.specs import fact_spec
 from generator.calculators.answer import STATUS_NAMES, rest
 from generator.calculators.facts import ASSUMED, Facts, Maybe, maybe, number, weakest
+from generator.calculators.say import Say
 from generator.calculators.wording import Catalogue, worded
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm
@@ -93,10 +94,32 @@ def recorded(rulebook: Rulebook, form: CalculatorForm, result: Any) -> dict[str,
     return {name: opened(getattr(result, name)) for name in RECORDS} | {"facts": facts}
 
 
+def values_used(rulebook: Rulebook, name: str, result: Any) -> list[dict]:
+    """The values that an answer reckoned with. Where the calculator takes every author's figure, those figures that the answer names, in
+    each value where they stand (figures of the same id are one rule); where it names none, those that it compares. An answer that neither
+    names nor compares any has used none."""
+    compared = getattr(result, "compared", [])
+    used = figures_named([result.headline, *result.working, *result.notes]) or figures_named([line.who for line in compared])
+    every = compared_values(name) if used or not compared else []
+    found: list[dict] = []
+    for value in value_ids(name):
+        if value in every:
+            found += [value_used(rulebook, value, figure) for figure in rulebook.values[value].figures if figure.id in used]
+        else:
+            found.append(value_used(rulebook, value))
+    return found
+
+
+def figures_named(says: list[Say]) -> set[str]:
+    """The ids of the figures whose authors the sentences name."""
+    words = [word.split(".") for say in says for word in say.words]
+    return {word[2] for word in words if word[0] == "figure"}
+
+
 def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any) -> dict:
     """The result in words."""
     words = catalogue(rulebook)
-    values = [value_used(rulebook, name) for name in value_ids(form.id)]
+    values = values_used(rulebook, form.id, result)
     used = [fact for fact, status in zip(facts.facts.ids, facts.facts.statuses) if status >= ASSUMED]
     rests_on = rests(words, facts.specs, [rest(facts.specs, facts.facts, fact) for fact in used])
     return {

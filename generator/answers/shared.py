@@ -9,6 +9,7 @@ from generator.calculators.facts import NOT_ASKED, UNKNOWN, Facts
 from generator.calculators.say import Say
 from generator.calculators.specs import FactSpec, spec_of
 from generator.calculators.wording import Catalogue, worded
+from generator.reading.items import Figure
 from generator.reading.rulebook import Rulebook
 
 
@@ -76,14 +77,15 @@ def publication(rulebook: Rulebook, name: str) -> dict:
     return {"id": name, "author": source.author, "year": source.year, "title": source.title, "publisher": source.publisher}
 
 
-def value_used(rulebook: Rulebook, name: str) -> dict[str, Any]:
-    """A value that an answer reckoned with: the number followed, whose it is, its standing and sources."""
+def value_used(rulebook: Rulebook, name: str, used: Figure | None = None) -> dict[str, Any]:
+    """A value that an answer reckoned with: the number used (that of the figure followed, unless another is named), whose it is, its
+    standing and sources."""
     value = rulebook.values[name]
-    figure = value.followed
+    figure = used or value.followed
     return {
         "id": name,
         "label": value.label,
-        "number": value.number,
+        "number": figure.number,
         "unit": value.unit,
         "standing": figure.standing,
         "who": figure.who,

@@ -65,6 +65,31 @@ def test_a_calculator_names_its_values_and_their_sources(rulebook):
     assert {name for value in answer["values"] for name in value["sources"]} <= ids
 
 
+@pytest.mark.parametrize(("name", "inputs", "numbers"), [
+    ("balanced_nodes", {"grape_type": "american"}, {"balanced_first_nodes": [30], "balanced_further_nodes": [10], "nodes_per_kg": [30]}),
+    ("balanced_nodes", {"grape_type": "vinifera"}, {"balanced_first_nodes": [20], "balanced_further_nodes": [20], "nodes_per_kg": [30]}),
+    ("balanced_nodes", {"grape_type": "vinifera", "balanced_formula": "lake_erie_60"}, {"balanced_first_nodes": [60], "balanced_vine_most_kg": []}),
+    ("node_number", {"grape_type": "american"}, {"balanced_first_nodes": [30], "nodes_per_kg": [30]}),
+    ("node_number", {"grape_type": "american", "capacity_nodes_high": 20}, {"balanced_first_nodes": [], "nodes_per_kg": []}),
+])
+def test_of_several_authors_the_figures_used_are_named(rulebook, name, inputs, numbers):
+    """The rule made for the grape, or the one chosen by hand, with its sources; none where the answer rests on none."""
+    answer = compute(rulebook, name, {"pruning_weight_kg": 1, **inputs})
+    found = {value: [one["number"] for one in answer["values"] if one["id"] == value] for value in numbers}
+    assert found == numbers
+    cited = {source for one in answer["values"] for source in one["sources"]}
+    assert cited <= {source["id"] for source in answer["sources"]}
+    assert ("bp-13" in cited) == (numbers["balanced_first_nodes"] == [20])
+
+
+def test_authors_held_side_by_side_are_all_named(rulebook):
+    """Where the answer follows none, each author whose line is shown is among the values."""
+    arms = {"curtains": 1, "cordon_arms": 2, "arm_length_m": 0.7, "budburst_pct": 90, "shoots_per_burst_node": 1}
+    answer = compute(rulebook, "canopy_space", {**arms, "shoots_per_m_low": 10, "shoots_per_m_high": 15})
+    named = {one["who"] for one in answer["values"] if one["id"] in ("shoots_per_m_low", "shoots_per_m_high")}
+    assert {line["who"]["text"] for line in answer["compared"]} <= named
+
+
 def test_a_decision_says_what_its_answer_means_for_the_work(rulebook):
     """Target, action and years of the outcome; nothing while it is open."""
     asked = base_facts(rulebook, feeding_order(rulebook, "pruning_system"))
