@@ -124,6 +124,9 @@ def _used_in(rulebook: Rulebook, form: CalculatorForm) -> Iterator[Problem]:
         for fact in use.where:
             if fact not in rulebook.facts:
                 yield at(form, f"The way to `{taker.id}` is shown where `{fact}` is known, which is no fact.", "Name one in rules/facts/.")
+        for fact in use.anew:
+            if fact not in asked:
+                yield at(form, f"It lets `{taker.id}` ask `{fact}` anew, which is not asked there.", "Name a fact that is asked there.")
         for fact, output in use.gives.items():
             if fact not in asked:
                 yield at(form, f"It gives `{fact}` to `{taker.id}`, which does not ask it.", "Name a fact that is asked there.")

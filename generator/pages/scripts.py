@@ -25,7 +25,7 @@ from generator.pages.questions import of_calculator, of_decision, of_plan
 from generator.pages.slimming import slim, slim_style
 from generator.pages.tally import FIRST, LATER, asked, of_tally, takes_tally
 from generator.reading.rulebook import Rulebook
-from generator.reading.tables import CalculatorForm, Decision
+from generator.reading.tables import CalculatorForm, Decision, UsedIn
 
 ASSETS = Path(__file__).parent / "assets"
 FOLDER = "assets/guide/"
@@ -175,9 +175,14 @@ def uses(rulebook: Rulebook, form: CalculatorForm) -> list[dict[str, Any]]:
     """The pages that its answer leads to: address from the root, name, the facts that they ask, and which output fills which fact."""
     takers = [(use, rulebook.calculators[use.calculator]) for use in form.used_in if use.calculator in rulebook.calculators]
     return [
-        {"page": f"c/{taker.id}.html", "title": taker.title, "asks": [one.fact for one in taker.inputs], "gives": use.gives, "where": list(use.where)}
+        {"page": f"c/{taker.id}.html", "title": taker.title, "asks": taken_along(use, taker), "gives": use.gives, "where": list(use.where)}
         for use, taker in takers
     ]
+
+
+def taken_along(use: UsedIn, taker: CalculatorForm) -> list[str]:
+    """The facts that a page asks and may be given: all but those that it is to ask anew."""
+    return [one.fact for one in taker.inputs if one.fact not in use.anew]
 
 
 def by_node(data: dict[str, Any]) -> list[str]:

@@ -80,8 +80,13 @@ def calculator(document: Document) -> CalculatorForm:
         cautions=tuple(data.get("cautions", ())),
         terms=tuple(data.get("terms", ())),
         rows=tuple(_column(entry) for entry in data.get("rows", ())),
-        used_in=tuple(UsedIn(entry["calculator"], entry.get("gives", {}), tuple(entry.get("where", ()))) for entry in data.get("used_in", ())),
+        used_in=tuple(_use(entry) for entry in data.get("used_in", ())),
     )
+
+
+def _use(entry: dict) -> UsedIn:
+    """A way to another calculator."""
+    return UsedIn(entry["calculator"], entry.get("gives", {}), tuple(entry.get("where", ())), tuple(entry.get("anew", ())))
 
 
 def _input(entry: dict) -> Input:

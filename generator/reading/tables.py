@@ -148,11 +148,12 @@ class Output:
 @dataclass(frozen=True)
 class UsedIn:
     """A calculator that goes on from another's answer: it opens with what both ask, and `gives` fills facts (by id) from outputs. With
-    `where` it is shown only where one of those facts is known of the block and is not no."""
+    `where` it is shown only where one of those facts is known of the block and is not no; the facts `anew` are asked there again."""
 
     calculator: str
     gives: dict[str, str] = field(default_factory=dict)
     where: tuple[str, ...] = ()
+    anew: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
