@@ -14,6 +14,7 @@ from generator.calculators.say import Say
 from generator.calculators.units import PER_CENT
 from generator.calculators.vine_classes import Mix, VineClasses, vine_classes
 from generator.calculators.views import Chosen, View, Views, chosen_of, most_of_a_vine, rule_notes, tonnes
+from generator.calculators.yield_told import Most, absurd_notes
 
 # Of a row: words and sentence of a range, then of one number.
 FRUIT_WORDS: list[str] = ["node_number.row_fruit", "node_number.told_fruit", "node_number.row_fruit_one", "node_number.told_fruit_one"]
@@ -30,6 +31,7 @@ def node_number(inputs: NodeNumberInputs, values: NodeNumberValues) -> NodeNumbe
     mix = Mix(inputs.weak_vines_pct, inputs.strong_vines_pct, inputs.weak_vine_nodes_pct, inputs.strong_vine_nodes_pct)
     classes = vine_classes(chosen.nodes, mix, most_of_a_vine(views)) if chosen.ok else vine_classes(1.0, mix, Maybe(False, 0.0))
     bounded = chosen.bounded
+    absurd = absurd_notes(asked_for(views, chosen), 0.0, Maybe(False, 0.0), Most(values.nodes_per_vine_in_print, 0.0))
     return NodeNumberResult(
         Maybe(chosen.ok, chosen.nodes),
         Maybe(chosen.ok, chosen.exact),
@@ -50,10 +52,15 @@ def node_number(inputs: NodeNumberInputs, values: NodeNumberValues) -> NodeNumbe
         Maybe(chosen.ok, classes.mean_whole),
         tonnes(views.bearing, chosen.nodes) if chosen.ok else Maybe(False, 0.0),
         draw_views(rows_of(views), Maybe(chosen.ok, chosen.nodes)),
-        headline_of(chosen, classes, mix),
+        absurd[0] if len(absurd) > 0 and chosen.nodes > values.nodes_per_vine_in_print else headline_of(chosen, classes, mix),
         working_of(views, chosen) + class_lines(chosen, classes, mix),
-        notes_of(views, chosen, classes, mix, inputs.target_yield_t_ha, Load(values.load_low_below, values.load_high_above)) + by_hand(inputs, values),
+        absurd + notes_of(views, chosen, classes, mix, inputs.target_yield_t_ha, Load(values.load_low_below, values.load_high_above)) + by_hand(inputs, values),
     )
+
+
+def asked_for(views: Views, chosen: Chosen) -> float:
+    """The most nodes that the crop asks for or that would be kept; 0 where neither is known."""
+    return max(views.fruit.nodes if views.fruit.ok else 0.0, chosen.nodes if chosen.ok else 0.0)
 
 
 def by_hand(inputs: NodeNumberInputs, values: NodeNumberValues) -> list[Say]:

@@ -55,8 +55,8 @@ class NodeNumberInputs:
 
 @dataclass(frozen=True)
 class NodeNumberValues:
-    """What the crop's range stands on (see yield_spread.Limits), every author's rule of balanced pruning (see capacity), and where a
-    load is called low or high (nodes per vine)."""
+    """What the crop's range stands on (see yield_spread.Limits), every author's rule of balanced pruning (see capacity), where a load
+    is called low or high and the most that vines in print carried (nodes per vine)."""
 
     interval_level_pct: float
     interval_z: float
@@ -70,6 +70,7 @@ class NodeNumberValues:
     nodes_per_kg: list[Figure]
     load_low_below: float
     load_high_above: float
+    nodes_per_vine_in_print: float
 
 
 @dataclass(frozen=True)

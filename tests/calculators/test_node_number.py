@@ -163,3 +163,12 @@ def test_the_drawing_stays_inside_its_window(ends, wish):
     words = [shape.label.id for shape in drawing.shapes if shape.kind == "text"]
     assert [word.removesuffix("_one") for word in words[-4:]] == [f"node_number.{name}" for name in ("row_fruit", "row_capacity", "row_room", "mark")]
     assert [shape.css for shape in drawing.shapes].count("chosen") == 4 and len(drawing.describe) == 5
+
+
+@pytest.mark.parametrize(("wish", "room", "first", "headline"), [(300, 300, False, False), (301, 300, True, False), (32000, 40, True, False), (301, 400, True, True), (None, 400, False, False)])
+def test_numbers_that_no_vine_carried_are_called_that(wish, room, first, headline):
+    """Beyond 300 nodes, the most in print: the first note says so where the crop asks for them, and the headline where they would be kept."""
+    fruit = {} if wish is None else {"fruit_nodes": some(wish)}
+    found = number(**fruit, space_nodes_low=some(1), space_nodes_high=some(room))
+    assert (found.notes[0].id == "yield_told.nodes_absurd") is first
+    assert (found.headline.id == "yield_told.nodes_absurd") is headline

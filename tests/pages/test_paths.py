@@ -5,7 +5,8 @@ from urllib.parse import parse_qsl, urlsplit
 
 import pytest
 
-from generator.answers.compute import compute
+from generator.answers.compute import compute, plan
+from tests.pages.test_plan_page import data
 from tests.pages.test_tally_page import BOARD
 
 # Four canes of three nodes: the fruit lies further out, and one primary is dead.
@@ -147,6 +148,30 @@ def test_from_the_tally_to_spur_or_cane(hand, served, rulebook):
     said = work_out(hand)
     expected = told(hand, rulebook, "pruning_system")
     assert said == expected["headline"] and expected["outcome"]
+
+
+# What the plan asks besides: 3000 bearing vines on a hectare, as the tally was told, and where the head stands.
+ROWS = {"row_spacing_m": "2.5", "missing_vines_pct": "10", "head_below_wire_cm": "15"}
+
+
+def test_from_the_tally_to_system_number_and_layout_in_one_plan(hand, served, rulebook):
+    """One link fills the plan: it is as sure of the spur as the tally is, and goes on from fruit to system, number and layout as the command
+    line does."""
+    counted(hand, served)
+    tally = {id: hand.page.locator(f"#output-{id}").text_content() for id in ("spur_reach", "spur_reach_low", "spur_reach_high")}
+    go_on(hand, "Use in the plan")
+    assert value(hand, "bud_spread") > 0 and value(hand, "spur_fruit_se_pct") > 0
+    tick(hand, BLOCK)
+    write(hand, NUMBERS | ROWS)
+    hand.press(hand.page.locator("button[type=submit]").first)
+    shown = data(hand.page)
+    facts = {fact: one["value"] for fact, one in shown["facts"].items() if one["status"] in ("entered", "from_link") and "value" in one}
+    expected = plan(rulebook, facts)["plan"]
+    parts = {part["id"]: part for part in shown["plan"]["parts"]}
+    assert [part["headline"]["text"] for part in shown["plan"]["parts"]] == [part["headline"]["text"] for part in expected["parts"]]
+    reach = {one["id"]: f"{one['number']:.2f}" for one in parts["find_fruit"]["numbers"]}
+    assert {id: reach[id] for id in tally} == tally
+    assert parts["choose_system"]["choice"] and all(parts[name]["settled"] for name in ("node_number", "lay_out"))
 
 
 def test_from_the_tally_over_the_number_to_the_layout(hand, served, rulebook):

@@ -267,9 +267,10 @@ def test_the_page_reckons_as_the_command_does(answered, computed, rulebook):
         shown = answered.locator(f"#output-{output.id}").text_content()
         number = computed["outputs"].get(output.id)
         assert shown == ("left open" if number is None else number_text(units, float(number), output.unit, output.digits, "si"))
-    for title, part in (("What to know about it", "notes"), ("The working", "working")):
-        section = answered.locator("section", has=answered.get_by_role("heading", name=title, exact=True)).last
-        assert section.locator("li").all_text_contents() == computed[part]
+    known = answered.locator("section", has=answered.get_by_role("heading", name="What to know about it", exact=True)).last
+    assert known.locator("li").all_text_contents() == computed["notes"]
+    working = answered.locator("details", has=answered.locator("summary", has_text="The working")).last
+    assert working.locator("li").all_text_contents() == computed["working"]
 
 
 def test_the_tables_and_the_chart_show_every_node(answered, computed):
@@ -283,9 +284,16 @@ def test_the_tables_and_the_chart_show_every_node(answered, computed):
     assert f"node 1 {first['mean_live']:.2f} ({first['low']:.2f} to {first['high']:.2f})" in chart.get_attribute("aria-label")
     bearers = answered.get_by_role("region", name="Spurs and canes").locator("tbody tr")
     assert bearers.count() == len(computed["bearers"])
-    reach = [(line["reach_low"] >= 1, line["reach_high"] < 1) for line in computed["bearers"]]
-    words = {(True, False): "Makes the crop.", (False, True): "Falls short of the crop.", (False, False): "May make it or not: the sample cannot tell yet."}
-    assert bearers.locator("td:last-child").all_text_contents() == [words[one] for one in reach]
+    assert bearers.locator("td:last-child").all_text_contents() == [means(line) for line in computed["bearers"]]
+
+
+def means(line):
+    """What a bearer's range says of the crop wanted, and where it says nothing yet, how many more canes would."""
+    if line["reach_low"] >= 1 or line["reach_high"] < 1:
+        return "Makes the crop." if line["reach_low"] >= 1 else "Falls short of the crop."
+    more = line.get("more_canes")
+    would = f"About {more:.0f} more {'cane' if more == 1 else 'canes'} would, if the figure stays." if more else "No number of canes that anybody cuts would."
+    return f"May make it or not: the sample cannot tell yet. {would}"
 
 
 def test_an_answer_follows_the_next_press(answered):
