@@ -100,7 +100,14 @@ def possible(measure: Measure, vine: Vine) -> list[Figure]:
 def others(measure: Measure, may: list[Figure]) -> list[Figure]:
     """Those of the authors that may hold who say otherwise than the first of them."""
     own = verdict(band_of(measure, may[0].id), measure.number)
-    return [figure for figure in may if verdict(band_of(measure, figure.id), measure.number) != own]
+    return [figure for figure in may if speaks_against(band_of(measure, figure.id), measure.number, own)]
+
+
+def speaks_against(band: Band, number: float, own: int) -> bool:
+    """Whether a band says otherwise than a verdict; one that lacks the end in question says nothing about it."""
+    if (own == UNDER and not band.low.ok) or (own == OVER and not band.high.ok):
+        return verdict(band, number) != INSIDE
+    return verdict(band, number) != own
 
 
 def open_fact(figures: list[Figure], vine: Vine) -> str:

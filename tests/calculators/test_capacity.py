@@ -177,3 +177,10 @@ def test_a_rule_that_lacks_a_number_is_refused():
     """Three values hold the numbers of a rule; one that is not there is not taken for 0."""
     with pytest.raises(ValueError, match="lacks one of its numbers"):
         figure_of([Figure("a", "figure.v.a", "", "published", 1.0, [])], "b")
+
+
+def test_an_author_without_a_low_end_is_no_voice_against_too_little(rulebook):
+    """At an index of 1 every band with a low end says too little; the two of Israel print a high end alone and dispute nothing. At 11 one of them does."""
+    vine = {"pruning_weight_kg": 1, "grape_type": "vinifera", "climate": "warm"}
+    low, high = (compute(rulebook, "vine_balance", {**vine, "last_yield_kg": crop})["outputs"]["disputed"] for crop in (1, 11))
+    assert (low, high) == (0, 1)
