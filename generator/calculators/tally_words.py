@@ -61,16 +61,32 @@ def counted_share(total: TallyRow, everywhere: bool) -> Maybe:
 
 
 def headline_of(heard: Heard) -> Say:
-    """Basal and distal buds side by side, or else the mean of all that were read."""
+    """What two-node spurs reach of the crop wanted, where that is known with its range: bearers decide, and not single nodes. Else basal
+    and distal buds side by side, and whether they can be told apart; or else the mean of all that were read."""
+    if heard.wished and not heard.void and len(heard.weighed.buds) > 0 and heard.weighed.spur_less_wish.difference.se.ok:
+        return headline_reach(heard)
     basal = heard.groups[1]
     distal = heard.groups[2]
     everywhere = heard.groups[0]
     if basal.mean_live.ok and distal.mean_live.ok:
         numbers = [basal.mean_live.number, float(basal.last_node), distal.mean_live.number, float(distal.node), float(distal.last_node)]
-        return Say("bud_fruitfulness.headline", numbers, [])
+        apart = heard.pairs.difference
+        told_apart = apart.se.ok and (apart.low.number > 0.0 or apart.high.number < 0.0)
+        return Say("bud_fruitfulness.headline" if told_apart else "bud_fruitfulness.headline_open", numbers, [])
     if everywhere.mean_live.ok:
         return Say("bud_fruitfulness.headline_all", [everywhere.mean_live.number, float(everywhere.live)], [])
     return Say("bud_fruitfulness.headline_dead", [float(everywhere.buds)], [])
+
+
+def headline_reach(heard: Heard) -> Say:
+    """The reach of two-node spurs with its range: enough, not enough, or not settled by this sample."""
+    spur = heard.weighed.found[SPUR - 1]
+    numbers = [spur.reach.number, spur.reach_low.number, spur.reach_high.number]
+    if spur.reach_low.number >= 1.0:
+        return Say("bud_fruitfulness.headline_enough", numbers, [])
+    if spur.reach_high.number < 1.0:
+        return Say("bud_fruitfulness.headline_short", numbers, [])
+    return Say("bud_fruitfulness.headline_unsettled", numbers, [])
 
 
 def working_of(heard: Heard) -> list[Say]:

@@ -11,7 +11,7 @@ from generator.calculators.bearer_reach import bearer_reach
 from generator.calculators.bud_fruitfulness import as_reach, bud_fruitfulness
 from generator.calculators.tally_counts import by_cane
 from generator.calculators.tally_means import over_nodes
-from tests.calculators.cases import some
+from tests.calculators.cases import OPEN, some
 from tests.calculators.tallies import BLOCK, LIMITS, at, bud, canes, found, held
 from tests.calculators.test_bearer_reach import VALUES
 
@@ -166,6 +166,24 @@ def test_more_canes_stand_with_each_bearer():
             assert (one.more_canes.number == 0.0) == (one.reach_low.number >= 1.0 or one.reach_high.number < 1.0)
     assert result.bearers[1].more_canes == result.more_canes
     assert {True, False} == {one.more_canes.number == 0.0 for one in found(canes(20, 10, 3), target_yield_t_ha=some(8)).bearers}
+
+
+@pytest.mark.parametrize("wish", [2, 4, 6, 8, 12])
+def test_the_headline_leads_with_the_bearers(wish):
+    """Where a crop is wanted, the reach of two-node spurs with its range and whether that is settled (dis-09); never single nodes."""
+    told = found(canes(20, 10, 3), target_yield_t_ha=some(wish))
+    low, high = told.bearers[1].reach_low.number, told.bearers[1].reach_high.number
+    settled = "enough" if low >= 1 else "short" if high < 1 else "unsettled"
+    assert told.headline.id == f"bud_fruitfulness.headline_{settled}"
+    assert told.headline.numbers == [told.bearers[1].reach.number, low, high]
+
+
+def test_the_headline_says_when_the_sample_cannot_tell_the_nodes_apart():
+    """Without a crop wanted basal and distal stand side by side; that they cannot be told apart is said where the paired range holds zero."""
+    for seed in range(8):
+        told = found(canes(12, 8, seed), target_yield_t_ha=OPEN)
+        open_ = told.difference_low.number <= 0 <= told.difference_high.number
+        assert told.headline.id == ("bud_fruitfulness.headline_open" if open_ else "bud_fruitfulness.headline")
 
 
 def test_with_one_bud_a_cane_the_jackknife_is_the_plain_standard_error():
