@@ -227,6 +227,14 @@ def test_the_page_and_the_command_line_read_the_same_files(rulebook, text):
     assert {fault.split(":")[0] for fault in read["faults"]} == {f"Line {fault.split(':')[0]}" for fault in given.faults}
 
 
+def test_a_bud_that_stands_twice_in_a_file_is_named(tally):
+    """Its counts are added, as in a list of several buds a line; on a numbered cane, which has one bud at a node, that is told once."""
+    take(tally, "cane,node,buds_1\n4,5,1\n4,5,1\n4,5,1\n4,6,1\n0,5,1\n0,5,1\n")
+    assert tally.locator("#tally-faults li").all_text_contents() == [
+        "Cane 4, node 5 stands in more than one line. The counts were added; if the bud is one and the same, undo."
+    ]
+
+
 def test_a_saved_list_comes_back_the_same(tally, tmp_path):
     """Saved, emptied, opened again: every row is there, and the command line reads it too."""
     take(tally, sheet(3, 4))
@@ -292,8 +300,7 @@ def means(line):
     if line["reach_low"] >= 1 or line["reach_high"] < 1:
         return "Makes the crop." if line["reach_low"] >= 1 else "Falls short of the crop."
     more = line.get("more_canes")
-    would = f"About {more:.0f} more {'cane' if more == 1 else 'canes'} would, if the figure stays." if more else "No number of canes that anybody cuts would."
-    return f"May make it or not: the sample cannot tell yet. {would}"
+    return f"The sample cannot tell yet; about {more:.0f} more {'cane' if more == 1 else 'canes'} would." if more else "Too close to be told by cutting."
 
 
 def test_an_answer_follows_the_next_press(answered):

@@ -13,20 +13,24 @@ Guide.page.tallyFiles = function (fold) {
 
   function take(given, name) {
     const read = T.read(given, tally.most);
-    // Two lines for one place are two buds of it: their counts are added.
+    // Two lines for one place are two buds of it, and their counts are added. A numbered cane has one bud at a node: there it is told.
     const sums = [];
+    const twice = [];
     read.rows.forEach((row) => {
       const there = T.place(sums, row.cane, row.node);
-      if (there < 0) { sums.push(row); } else { sums[there] = Object.assign(T.sum([sums[there], row], row.node), { cane: row.cane }); }
+      if (there < 0) { sums.push(row); return; }
+      if (row.cane) { twice.push("Cane " + row.cane + ", node " + row.node + " stands in more than one line. The counts were added; if the bud is one and the same, undo."); }
+      sums[there] = Object.assign(T.sum([sums[there], row], row.node), { cane: row.cane });
     });
+    const told = read.faults.concat(twice.filter((one, at) => twice.indexOf(one) === at));
     if (sums.length) {
       tally.step(sums);
       sums.forEach(tally.put);
       tally.toEmpty();
       text.value = "";
     }
-    page.fill(faults, [read.faults.length ? page.show.list("ul", read.faults) : null]);
-    tally.changed(lines(read.rows.length) + " taken over" + (name ? " from " + name : "") + ". Faults: " + read.faults.length + "."
+    page.fill(faults, [told.length ? page.show.list("ul", told) : null]);
+    tally.changed(lines(read.rows.length) + " taken over" + (name ? " from " + name : "") + ". Faults: " + told.length + "."
       + (sums.length ? " Undo takes it all back." : ""));
   }
 
@@ -41,7 +45,7 @@ Guide.page.tallyFiles = function (fold) {
 
   [
     el("p", { "class": "hint" }, [
-      "The first line names the columns: " + T.COLUMNS.join(", ") + ". What each means stands below on this page. A bud that is counted already is replaced by its line."
+      "The first line names the columns: " + T.COLUMNS.join(", ") + ". What each means stands below on this page. A bud counted here before is replaced by its line; lines of the file for the same bud are added."
     ]),
     el("label", { "for": "tally-file" }, ["Open a file"]), file,
     el("label", { "for": "tally-text" }, ["Or paste its text"]), text,
