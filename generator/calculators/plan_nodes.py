@@ -54,9 +54,10 @@ def both_facts(facts: Facts, by_buds: bool) -> list[str]:
 def node_number(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part:
     """Nodes per bearing vine. A vine that is still being formed, or is not pruned for a crop, has no node number."""
     target = target_of(earlier)
-    if target == FORMING or target == NONE:
-        says = "plan.nodes_not_asked" if target == FORMING else "plan.nodes_none"
-        return not_asked(NODES, NODES, facts, rests_of(earlier, SYSTEM), Say(says, [], []))
+    if target == FORMING:
+        return not_asked(NODES, NODES, facts, rests_of(earlier, SYSTEM), Say("plan.nodes_not_asked", [], []))
+    if target == NONE:
+        return without_layout(facts, values, earlier)
     by_buds = reckons_by_buds(facts, target)
     if has_buds(facts) and not by_buds and len(missing(facts, LINKS)) > 0:
         return waiting(NODES, NODES, facts, fruit_facts(facts, True) + LENGTHS, Say("plan.buds_wait", [], []))
@@ -72,6 +73,23 @@ def node_number(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> P
     if fruit_known and number(facts, "bunches_per_shoot") <= 0.0:
         return waiting(NODES, NODES, facts, asked, Say("plan.barren", [], []))
     return from_spring(facts, values, earlier, target, fruit_known, room_known)
+
+
+def without_layout(facts: Facts, values: BlockPlanValues, earlier: list[Part]) -> Part:
+    """Vines that are renewed, or whose form has no layout here, get no number: what they had last winter, and what vine and law say."""
+    vine = vine_view(facts, values)
+    law = law_view(facts)
+    before = maybe(facts, "nodes_left")
+    notes = [Say("plan.nodes_as_before", [before.number], []) if before.ok else Say("plan.nodes_to_count", [], [])]
+    notes.append(Say("plan.nodes_by_prunings", [vine.high], []) if vine.ok else Say("plan.nodes_weigh", [], []))
+    if law.ok:
+        notes = notes + law.lines + [Say("node_number.not_advice", [], [])]
+    rests_on = rests_of(earlier, SYSTEM)
+    for fact in known_of(facts, ["nodes_left"]) + beside_facts(facts):
+        if fact not in rests_on:
+            rests_on = rests_on + [fact]
+    says = Say("plan.nodes_none", [], [])
+    return part_of(facts, "", beside_uses(vine), [], rests_on, says, beside_numbers(vine, law), vine.lines, notes + rule_notes(weighed(facts, values)))
 
 
 def from_spring(facts: Facts, values: BlockPlanValues, earlier: list[Part], target: str, fruit_known: bool, room_known: bool) -> Part:

@@ -214,6 +214,16 @@ def test_an_answer_without_a_layout_says_so_and_asks_nothing_for_it(rulebook, sy
     assert (layout["headline"]["id"], layout["needs"]) == ("plan.layout_none", []) and found["drawing"]["shapes"] == []
 
 
+@pytest.mark.parametrize("changes", [SICK["replant"], SICK["renew_trunks"], {"present_structure": "spur_head"}, {"present_structure": "machine_hedge"}])
+def test_a_block_without_a_number_is_told_what_to_leave(rulebook, changes):
+    """Renewed vines, bush vines and hedges: last winter's nodes, or to count them; what the prunings carry, or to weigh them; the law."""
+    told = made(rulebook, **changes, pruning_weight_kg=0.5, grape_type="vinifera", legal_nodes_per_vine_most=14)
+    assert numbers(told, "node_number") == {"capacity_low": 15, "capacity_high": pytest.approx(22, abs=0.1), "legal_most": 14}
+    assert {"plan.nodes_as_before", "plan.nodes_by_prunings", "node_number.law_vine", "node_number.not_advice"} <= set(notes(told, "node_number"))
+    bare = made(rulebook, **changes, nodes_left=None)
+    assert notes(bare, "node_number") == ["plan.nodes_to_count", "plan.nodes_weigh"] and bare["settled"] == told["settled"]
+
+
 def test_what_would_change_the_system_is_what_the_decision_says(rulebook):
     """Each fact changed alone, as in the decision's own answer; nothing while the system is open."""
     facts = rulebook.blocks["demo"].facts

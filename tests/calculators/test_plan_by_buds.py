@@ -174,3 +174,35 @@ def test_the_plan_is_as_sure_of_the_spur_as_the_tally_is(rulebook, count, seed):
     there = numbers(plan(rulebook, {**block, **tally["facts"]})["plan"], "find_fruit")
     names = ["spur_reach", "spur_reach_low", "spur_reach_high", *(["more_canes"] if "more_canes" in tally["outputs"] else [])]
     assert [there[name] for name in names] == pytest.approx([tally["outputs"][name] for name in names], rel=1e-9)
+
+
+@pytest.mark.parametrize("dead", [0, 10, 25, 45])
+@pytest.mark.parametrize(("secondary", "doubles"), [(0, 1.0), (10, 1.1)])
+def test_a_death_is_counted_once_through_the_whole_plan(rulebook, dead, secondary, doubles):
+    """Eight nodes by law whatever is dead: the crop of the plan falls by V now / V with all alive and by nothing else, V = P (1 + d s) + S s by
+    the tally made after the freeze. Taken on to winter injury, the number holds these deaths and nothing is added."""
+    second = min(dead, secondary)
+    tallied = {"dead_node_pct": dead - second, "dead_primary_pct": second, "shoots_per_burst_node": doubles}
+    pinned = {"legal_nodes_per_vine_most": 8, "target_yield_t_ha": 12, "pruning_weight_kg": None}
+    sound = made(rulebook, **pinned, dead_primary_pct=0, dead_node_pct=0, shoots_per_burst_node=doubles)
+    now = made(rulebook, **pinned, **tallied, tally_date="2026-12-20", last_freeze_date="2026-12-10")
+    assert numbers(sound, "node_number")["nodes"] == numbers(now, "node_number")["nodes"] == 8
+    s, d = 0.3, doubles - 1
+    value = (1 - dead / 100) * (1 + d * s) + second / 100 * s
+    assert numbers(now, "forecast")["t_per_ha"] / numbers(sound, "forecast")["t_per_ha"] == pytest.approx(value / (1 + d * s))
+    buds = {"buds_cut_for_injury": 100, "buds_primary_alive": 100 - dead, "buds_secondary_only": second, "secondary_share": s}
+    injury = {"wanted_nodes": 8, "deaths_in_wanted_nodes": "this_winter", "living_budburst_pct": 95, **buds}
+    assert compute(rulebook, "injury_adjustment", injury)["outputs"]["nodes_replacing_with_secondaries"] == 8
+
+
+@pytest.mark.parametrize("dead", [10, 25, 45])
+def test_the_plan_after_the_freeze_agrees_with_replacing_by_hand(rulebook, dead):
+    """Buds cut after the freeze ask for more nodes, and for no more than replacing asks for from a number without deaths; less where longer
+    canes bear better further out. Deaths counted twice would ask for more."""
+    room = {"shoots_per_m_high": 40, "canes_wanted_per_vine": 2, "pruning_weight_kg": None, "target_yield_t_ha": 5}
+    sound = numbers(made(rulebook, **room, dead_primary_pct=0, dead_node_pct=0), "node_number")["fruit_nodes"]
+    now = numbers(made(rulebook, **room, dead_primary_pct=0, dead_node_pct=dead), "node_number")["fruit_nodes"]
+    buds = {"buds_cut_for_injury": 100, "buds_primary_alive": 100 - dead, "buds_secondary_only": 0, "secondary_share": 0.3}
+    injury = {"wanted_nodes": sound, "deaths_in_wanted_nodes": "none", "living_budburst_pct": 95, **buds}
+    by_hand = compute(rulebook, "injury_adjustment", injury)["outputs"]["nodes_replacing_with_secondaries"]
+    assert sound <= now <= by_hand
