@@ -7,12 +7,13 @@ from generator.answers.figures import figure_words
 from generator.answers.specs import fact_specs, unit_specs
 from generator.calculators.wording import Catalogue, MessageForm, NumberForm, Part, Word
 from generator.reading.items import Message
-from generator.reading.rulebook import Rulebook
+from generator.reading.rulebook import Rulebook, kept
 
 WORK = ("action", "target", "years")  # what an outcome means for the work, where its table says so
 PLACE = re.compile(r"\{([a-z0-9_]+)\}")
 
 
+@kept
 def catalogue(rulebook: Rulebook) -> Catalogue:
     """Everything that can be said and named."""
     return Catalogue(message_forms(rulebook), words(rulebook), unit_specs(rulebook), fact_specs(rulebook))

@@ -5,9 +5,10 @@ from decimal import Decimal
 from generator.answers.specs import fact_specs
 from generator.calculators.plan_influence import Ends
 from generator.calculators.specs import FactSpec
-from generator.reading.rulebook import Rulebook
+from generator.reading.rulebook import Rulebook, kept
 
 
+@kept
 def ends(rulebook: Rulebook) -> list[Ends]:
     """For every fact with a default the numbers worth trying: the lowest and the highest figure of its value, as far as the fact
     allows them; both ends of the range where one figure is all there is; of a choice all others."""

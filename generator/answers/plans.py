@@ -20,7 +20,7 @@ from generator.calculators.plan_influence import influences
 from generator.calculators.plan_system import DECISION
 from generator.calculators.specs import FactSpec
 from generator.calculators.wording import worded
-from generator.reading.rulebook import Rulebook
+from generator.reading.rulebook import Rulebook, kept
 
 PLAN = "block_plan"
 PAGE = "plan.html"
@@ -62,6 +62,7 @@ def _changes(rulebook: Rulebook, specs: list[FactSpec], facts: Facts) -> list[Ch
     return would_change(tables_for(rulebook, DECISION), specs, facts, candidates, DECISION)
 
 
+@kept
 def plan_tables(rulebook: Rulebook) -> list[engine.Table]:
     """The tables of all decisions, feeding tables first: what block_plan takes, here and on the page. The main decision's come
     first, so that what led to it stands in the order in which it asks."""

@@ -7,7 +7,7 @@ from generator.calculators import tables as engine
 from generator.calculators.changes import Candidates
 from generator.calculators.facts import Maybe
 from generator.calculators.specs import FactSpec
-from generator.reading.rulebook import Rulebook
+from generator.reading.rulebook import Rulebook, kept
 from generator.reading.tables import Cell, Decision, Outcome, Row, Span
 
 POLICY_CODES = {"one_row": engine.ONE_ROW, "first_row": engine.FIRST_ROW, "collect": engine.COLLECT}
@@ -37,6 +37,7 @@ def base_facts(rulebook: Rulebook, decisions: list[str]) -> list[str]:
     return [fact for fact in rulebook.facts if fact in asked]
 
 
+@kept
 def tables_for(rulebook: Rulebook, decision: str) -> list[engine.Table]:
     """The engine's tables that a decision needs, feeding tables first. Raises KeyError when a fact or outcome is not there."""
     return [table(rulebook, rulebook.decisions[name]) for name in feeding_order(rulebook, decision)]
@@ -68,6 +69,7 @@ def cells_on(decision: Decision, fact: str) -> list[Cell]:
     return [cell for row in decision.rows for cell in row.when if cell.fact == fact]
 
 
+@kept
 def candidates_for(rulebook: Rulebook, decision: str) -> list[Candidates]:
     """For each base fact that the decision reaches, the values worth trying for a flip."""
     names = feeding_order(rulebook, decision)

@@ -51,7 +51,11 @@ def number(facts: Facts, fact: str) -> float:
 
 def maybe(facts: Facts, fact: str) -> Maybe:
     """The fact as an input that may be left out."""
-    index = place(facts, fact)
+    return _maybe_at(facts, place(facts, fact))
+
+
+def _maybe_at(facts: Facts, index: int) -> Maybe:
+    """The fact at a place as an input that may be left out."""
     if facts.statuses[index] < ASSUMED:
         return Maybe(False, 0.0)
     return Maybe(True, facts.numbers[index])
@@ -60,8 +64,7 @@ def maybe(facts: Facts, fact: str) -> Maybe:
 def series(facts: Facts, first: str, last: str) -> list[Maybe]:
     """The facts from the first to the last named one, as they follow each other: those that a fact asked by node stands for.
     Raises ValueError when there is no such fact."""
-    span = facts.ids[place(facts, first) : place(facts, last) + 1]
-    return [maybe(facts, fact) for fact in span]
+    return [_maybe_at(facts, index) for index in range(place(facts, first), place(facts, last) + 1)]
 
 
 def weakest(facts: Facts, names: list[str]) -> int:

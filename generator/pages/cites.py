@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from generator.reading.by_node import once
 from generator.reading.items import Cite, Evidence, Source
-from generator.reading.rulebook import Rulebook
+from generator.reading.rulebook import Rulebook, kept
 from generator.reading.tables import Decision
 
 LONG = 15  # rows that a light page bears
@@ -112,7 +112,13 @@ def citing(rulebook: Rulebook) -> list[tuple[Use, tuple[Cite, ...]]]:
 
 def uses_of_source(rulebook: Rulebook, source: str) -> list[Use]:
     """Where a source is cited, itself or through its evidence."""
-    return [use for use, cites in citing(rulebook) if source in {cited.source.id for cited in resolve(rulebook, cites)}]
+    return [use for use, sources in _sources_cited(rulebook) if source in sources]
+
+
+@kept
+def _sources_cited(rulebook: Rulebook) -> list[tuple[Use, set[str]]]:
+    """Every place that cites something, with the ids of the sources behind it."""
+    return [(use, {cited.source.id for cited in resolve(rulebook, cites)}) for use, cites in citing(rulebook)]
 
 
 def uses_of_fact(rulebook: Rulebook, fact: str) -> list[Use]:

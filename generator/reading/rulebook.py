@@ -1,6 +1,9 @@
 """The rulebook: everything that rules/ says, typed; what the rest of the generator sees of it."""
 
+from collections.abc import Callable
 from dataclasses import dataclass, field
+from functools import wraps
+from typing import TypeVar
 
 from generator.reading.items import Caution, Evidence, Fact, Item, Message, Source, Term, Unit, Value
 from generator.reading.looks import Look
@@ -80,3 +83,23 @@ class Rulebook:
     edition: Edition
     version: str
     looks: dict[str, Look] = field(default_factory=dict)
+
+
+KEPT = "_kept"
+Answer = TypeVar("Answer")
+
+
+def kept(work: Callable[..., Answer]) -> Callable[..., Answer]:
+    """work(rulebook, *words), done once for each rulebook and words and kept with the rulebook, which never changes. Nor may the
+    answer be changed."""
+
+    @wraps(work)
+    def answer(rulebook: Rulebook, *words: str) -> Answer:
+        """What was kept, or is worked out now."""
+        key = (work, *words)
+        if key not in vars(rulebook).get(KEPT, {}):
+            found = work(rulebook, *words)
+            vars(rulebook).setdefault(KEPT, {})[key] = found
+        return vars(rulebook)[KEPT][key]
+
+    return answer
