@@ -277,7 +277,7 @@ def test_the_page_reckons_as_the_command_does(answered, computed, rulebook):
         assert shown == ("left open" if number is None else number_text(units, float(number), output.unit, output.digits, "si"))
     known = answered.locator("section", has=answered.get_by_role("heading", name="What to know about it", exact=True)).last
     assert known.locator("li").all_text_contents() == computed["notes"]
-    working = answered.locator("details", has=answered.locator("summary", has_text="The working")).last
+    working = answered.locator("#rest details", has=answered.locator("summary", has_text="The working"))
     assert working.locator("li").all_text_contents() == computed["working"]
 
 

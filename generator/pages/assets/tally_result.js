@@ -63,9 +63,7 @@ Guide.page.beside = function (result, fragment, inputs, again) {
     if (low >= 1) { return "Makes the crop."; }
     if (high < 1) { return "Falls short of the crop."; }
     const more = one.more_canes.number;
-    return "May make it or not: the sample cannot tell yet. " + (one.more_canes.ok
-      ? "About " + more + " more " + (more === 1 ? "cane" : "canes") + " would, if the figure stays."
-      : "No number of canes that anybody cuts would.");
+    return one.more_canes.ok ? "The sample cannot tell yet; about " + more + " more " + (more === 1 ? "cane" : "canes") + " would." : "Too close to be told by cutting.";
   }
 
   function bearers() {
