@@ -25,7 +25,15 @@ BEGAN = pytest.StashKey[float]()
 # alone with it at the end. The first needs the site, the second does not: nobody waits while the site is built.
 LONGEST_FIRST = (
     "tests/pages/test_strict_pages.py",
+    "tests/pages/test_serve.py",
     "tests/parity/",
+    "tests/test_developers_page.py",
+    "tests/checks/test_mutants.py",
+    "tests/compiler/test_planted_faults.py",
+    "tests/reading/test_spoiled_files.py",
+    "tests/calculators/test_plan_by_buds.py",
+    "tests/calculators/test_block_plan.py",
+    "tests/pages/",
 )
 
 
