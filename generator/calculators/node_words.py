@@ -7,7 +7,7 @@ from generator.calculators.facts import Maybe
 from generator.calculators.reconcile import CAPACITY, FRUIT, LEGAL, ROOM_LOW
 from generator.calculators.say import Say
 from generator.calculators.vine_classes import Mix, VineClasses, fewer_on_weak
-from generator.calculators.views import Chosen, Views, tonnes
+from generator.calculators.views import Chosen, View, Views, tonnes
 
 
 @dataclass(frozen=True)
@@ -116,12 +116,19 @@ def vine_and_wire(views: Views) -> list[Say]:
     if not views.capacity.ok or not views.room.ok:
         return []
     if views.law.ok and views.law.high < min(views.room.high, views.capacity.low):
-        return [Say("node_number.more_than_law", [views.capacity.low, views.capacity.high, float(down(views.law.high))], [])]
+        return [carries_more(["node_number.more_than_law", "node_number.more_than_law_one"], views.capacity, float(down(views.law.high)))]
     if views.capacity.low > views.room.high:
-        return [Say("node_number.more_than_wire", [views.capacity.low, views.capacity.high, views.room.high], [])]
+        return [carries_more(["node_number.more_than_wire", "node_number.more_than_wire_one"], views.capacity, views.room.high)]
     if views.capacity.high < views.room.low:
         return [Say("node_number.less_than_wire", [views.capacity.high, views.room.low], [])]
     return []
+
+
+def carries_more(says: list[str], vine: View, most: float) -> Say:
+    """That the vine could carry more than so many nodes: the first sentence tells its range, the second its one number."""
+    if vine.low == vine.high:
+        return Say(says[-1], [vine.high, most], [])
+    return Say(says[0], [vine.low, vine.high, most], [])
 
 
 def missing_views(views: Views) -> list[Say]:

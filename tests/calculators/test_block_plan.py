@@ -246,6 +246,14 @@ def test_too_few_positions_tell_the_crop_that_they_bear(rulebook):
     assert numbers(found, "lay_out")["short_nodes"] == 6 and "plan.crop_as_laid" in notes(found, "lay_out")
 
 
+def test_an_honest_crop_is_that_of_the_places(rulebook):
+    """24 nodes fit the wire and ten positions carry 20: the buyer is told the crop of twenty, as the plan's first line says."""
+    found = made(rulebook, target_yield_t_ha=20)
+    honest = next(one for one in part(found, "node_number")["notes"] if one["id"] == "node_number.honest_crop")
+    assert honest["numbers"][1] == 20 and honest["numbers"][0] == pytest.approx(numbers(found, "lay_out")["t_per_ha_laid"])
+    assert found["headline"]["numbers"][2] == pytest.approx(honest["numbers"][0])
+
+
 def test_counts_from_canes_do_not_hold_for_spurs(rulebook):
     """Spring counts on a cordon say little about canes: where the form changes a note says so."""
     found = made(rulebook, use="dried", drying="severed_on_vine")

@@ -75,6 +75,28 @@ def test_a_vine_that_could_carry_more_than_the_wire_holds_is_told():
     assert "node_number.less_than_wire" in ids(number(fruit_nodes=some(14), **weak).notes)
 
 
+def test_more_wire_is_no_advice_where_the_law_binds():
+    """Twelve nodes by law: that the vine could carry 18 to 27 is told against the law and not against the wire; one number is no range."""
+    bound = {**WIRE, "legal_nodes_per_vine_most": some(12)}
+    told = [note for note in number(fruit_nodes=some(16), **bound).notes if note.id.startswith("node_number.more_than")]
+    assert [(note.id, list(note.numbers)) for note in told] == [("node_number.more_than_law", [18, 27, 12])]
+    one = number(fruit_nodes=some(16), **{**bound, "capacity_nodes_low": OPEN, "capacity_nodes_high": some(20)}).notes
+    assert [list(note.numbers) for note in one if note.id == "node_number.more_than_law_one"] == [[20, 12]]
+
+
+def test_a_vine_too_weak_for_its_wire_is_not_said_to_need_its_nodes():
+    """The vine carries 8 where the wire needs 11, and 6 are wanted: 8 stay at the most, and no hole in the canopy is threatened."""
+    weak = {**WIRE, "capacity_nodes_low": some(5), "capacity_nodes_high": some(8)}
+    notes = ids(number(fruit_nodes=some(6), **weak).notes)
+    assert "node_number.keep_on_weak" in notes and "node_number.keep_and_thin" not in notes
+
+
+def test_fewer_nodes_on_weak_vines_are_told_where_strong_ones_are_bound():
+    """Twelve by law for all: ten on one vine in five leave 11.6 on average."""
+    bound = number(fruit_nodes=some(16), **WIRE, legal_nodes_per_vine_most=some(12)).notes
+    assert [list(note.numbers) for note in bound if note.id == "node_number.alike"] == [[12, 10, pytest.approx(11.6)]]
+
+
 def test_an_honest_crop_is_named_where_the_wish_is_cut():
     """8 t/ha ask for 12.3 nodes at 2 kg a vine; where the vine carries 8 the crop of eight nodes is said, and it is theirs by the chain."""
     found = number(**SPRING, capacity_nodes_high=some(8), space_nodes_low=some(6), space_nodes_high=some(20))

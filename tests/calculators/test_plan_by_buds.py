@@ -176,6 +176,22 @@ def test_the_plan_is_as_sure_of_the_spur_as_the_tally_is(rulebook, count, seed):
     assert [there[name] for name in names] == pytest.approx([tally["outputs"][name] for name in names], rel=1e-9)
 
 
+def test_a_layout_that_was_cut_is_not_to_be_thinned(rulebook):
+    """Six canes carry more than the wish; the vine carries four. What stays is short of it: an honest crop, whole canes, and no thinning."""
+    found = made(rulebook, "worked_barren_base", pruning_weight_kg=2.5, grape_type="vinifera")
+    told = notes(found, "node_number")
+    assert numbers(found, "lay_out")["canes"] == 4 and numbers(found, "forecast")["t_per_ha"] < 25
+    assert {"node_number.honest_crop", "plan.whole_bearers"} <= set(told) and "plan.thin_to_wish" not in told
+
+
+def test_bearers_that_fall_short_have_an_honest_crop(rulebook):
+    """No bearer carries 30 t/ha to dry: the crop of what is laid is named, and nobody says that the crop decides."""
+    found = made(rulebook, "drying_on_the_vine", target_yield_t_ha=30)
+    honest = next(one for one in part(found, "node_number")["notes"] if one["id"] == "node_number.honest_crop")
+    assert honest["numbers"][0] == pytest.approx(numbers(found, "forecast")["t_per_ha"])
+    assert "node_number.agree" not in notes(found, "node_number")
+
+
 @pytest.mark.parametrize("dead", [0, 10, 25, 45])
 @pytest.mark.parametrize(("secondary", "doubles"), [(0, 1.0), (10, 1.1)])
 def test_a_death_is_counted_once_through_the_whole_plan(rulebook, dead, secondary, doubles):
