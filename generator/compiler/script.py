@@ -29,21 +29,15 @@ def compile_text(text: str, path: str, name: str, ranges: dict[str, Span] | None
     return script(read(Module(name, path, text, ranges or {}), (name,)))
 
 
-def module_order(names: list[str]) -> list[str]:
-    """The named modules and all that they import, each after what it imports."""
-    order: list[str] = []
-
-    def add(name: str) -> None:
-        """Put a module behind what it imports, once: most are imported along many ways."""
-        if name not in order:
-            tree = ast.parse((CALCULATORS / f"{name}.py").read_text(encoding="utf-8"))
-            for node in tree.body:
-                if isinstance(node, ast.ImportFrom) and (node.module or "").startswith(PACKAGE):
-                    add(node.module.removeprefix(PACKAGE))
-            order.append(name)
-
+def module_order(names: list[str], order: list[str] | None = None) -> list[str]:
+    """The named modules and all that they import, each after what it imports and once, since most are imported along many ways; after
+    those in order, if any."""
+    order = [] if order is None else order
     for name in names:
-        add(name)
+        if name not in order:
+            imported = [node.module or "" for node in ast.parse((CALCULATORS / f"{name}.py").read_text("utf-8")).body if isinstance(node, ast.ImportFrom)]
+            module_order([module.removeprefix(PACKAGE) for module in imported if module.startswith(PACKAGE)], order)
+            order.append(name)
     return order
 
 
