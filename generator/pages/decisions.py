@@ -154,7 +154,7 @@ def shown(rulebook: Rulebook, table: Decision, example: Example) -> Shown:
         out = f"Not settled: {left}." + (f" Find out next: {next_fact}." if next_fact else "")
     else:
         out = labels.get(expect.get("outcome", ""), str(expect.get("outcome", "")))
-        out += f" (row {expect['row']})" if "row" in expect else ""
+        out += f" (row {expect['row'].replace('_', ' ')})" if "row" in expect else ""
     return Shown(example.name, known_words(rulebook, example.facts), out)
 
 

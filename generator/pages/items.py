@@ -38,7 +38,8 @@ def stage_page(rulebook: Rulebook, stage: Stage, links: Links) -> str:
         pictures=stage_pictures(rulebook, stage),
         looks=looks.of_stage(rulebook, stage.id),
         decisions=[table for table in rulebook.decisions.values() if table.stage == stage.id],
-        calculators=[form for form in rulebook.calculators.values() if form.stage == stage.id],
+        # The one that the stage is named after brings the others together, and comes first.
+        calculators=sorted((form for form in rulebook.calculators.values() if form.stage == stage.id), key=lambda form: form.id != stage.id),
         facts=[fact for fact in once(rulebook).values() if fact.stage == stage.id],
         next=min(later, key=lambda other: other.number) if later else None,
     )

@@ -30,16 +30,15 @@ Guide.page.calculator = function () {
     return el("table", { "class": "stack" }, [
       el("thead", {}, [el("tr", {}, ["Whose rule", "Here", "What to know"].map((head) => el("th", { scope: "col" }, [head])))]),
       el("tbody", {}, lines.map((line) => el("tr", {}, [
-        el("th", { scope: "row" }, [show.word(line.who) + " ", line.standing ? show.standing(line.standing) : ""]), el("td", {}, [show.word(line.says)]),
+        el("th", { scope: "row" }, [show.word(line.who) + " ", line.standing ? show.standing(line.standing) : ""]), el("td", { "class": "here" }, [show.word(line.says)]),
         el("td", { "class": "means" }, [line.place === 1 ? "Whether it is made for this vine is open. " : "", line.note.id ? show.word(line.note) : ""])
       ])))
     ]);
   }
 
-  // On a phone they would be longer than all the rest, and stand folded.
   function compared(lines) {
     const topics = lines.map((line) => show.word(line.topic)).filter((topic, place, all) => all.indexOf(topic) === place);
-    const made = show.folded("Author by author: " + lines.length + (lines.length === 1 ? " rule" : " rules"), [].concat.apply([], topics.map((topic) => {
+    return show.long("Author by author: " + lines.length + (lines.length === 1 ? " rule" : " rules"), [].concat.apply([], topics.map((topic) => {
       const own = lines.filter((line) => show.word(line.topic) === topic);
       const other = own.filter((line) => line.place === 2);
       const here = own.filter((line) => line.place !== 2);
@@ -49,8 +48,6 @@ Guide.page.calculator = function () {
         other.length ? el("details", {}, [el("summary", {}, ["Made for other vines: " + other.length]), table(other)]) : null
       ];
     })));
-    if (made) { made.open = window.matchMedia("(min-width: 40.01rem)").matches; }
-    return made;
   }
 
   // Left open: what has no number, and what needs a fact that nobody gave.

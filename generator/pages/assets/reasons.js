@@ -8,7 +8,7 @@ Guide.page.reasons = (function () {
 
   // A row as a reason: its sentence, how sure it is, and the way to it in its table, where its sources stand.
   function reason(one) {
-    return [show.word(one.says), " ", show.standing(one.standing), " ", el("a", { "class": "small", href: data.rows[one.table] + "#" + one.row }, ["Row " + one.row])];
+    return [show.word(one.says), " ", show.standing(one.standing), " ", el("a", { "class": "small", href: data.rows[one.table] + "#" + one.row }, ["Row " + one.row.replace(/_/g, " ")])];
   }
 
   function number(weight) { return Guide.wording.number_text(data.catalogue.units, weight, "", Number.isInteger(weight) ? 0 : 1, "si"); }

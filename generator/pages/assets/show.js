@@ -11,11 +11,24 @@
     return children.length ? el("details", { "class": "fold" }, [el("summary", {}, [el("h2", {}, [title])])].concat(children)) : null;
   }
 
+  // What is long on a phone and folded there; elsewhere it stands open.
+  function long(title, children) {
+    const made = folded(title, children);
+    if (made) { made.open = window.matchMedia("(min-width: 40.01rem)").matches; }
+    return made;
+  }
+
   function standing(id) { return el("span", { "class": "standing standing-" + id }, [data.standings[id]]); }
 
+  // What an answer rests on; of what is assumed also how sure that is, and the way to why.
   function rest(one) {
     const text = show.word(one.says);
-    return one.status === "assumed" ? [el("span", { "class": "assumed" }, [text])] : [text];
+    if (one.status !== "assumed") { return [text]; }
+    const asked = [].concat.apply([], data.groups.map((group) => group.questions)).filter((question) => question.id === one.fact)[0];
+    return [el("span", { "class": "assumed" }, [text])].concat(asked ? [
+      " ", el("span", { "class": "standing" }, [asked.standing]), " ",
+      el("a", { "class": "small", href: data.root + "f/" + (asked.series || asked.id) + ".html" }, ["Why so"])
+    ] : []);
   }
 
   // The cautions of the page move to where the answer is; their own heading goes. With ids only those are shown.
@@ -65,6 +78,6 @@
   }
 
   Object.assign(show, {
-    part: part, folded: folded, standing: standing, rest: rest, care: care, keep: keep, link: link, copy: copy, version: version, changes: changes
+    part: part, folded: folded, long: long, standing: standing, rest: rest, care: care, keep: keep, link: link, copy: copy, version: version, changes: changes
   });
 })();

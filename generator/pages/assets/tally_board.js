@@ -99,7 +99,7 @@ Guide.page.tallyBoard = (function () {
   }
 
   function table() {
-    const heads = [["Node", ""], ["0", ""], ["1", ""], ["2", ""], ["3+", ""], ["P dead", "primary dead, secondary alive"], ["Dead", "nothing alive"], ["Unread", "cannot be read"], ["Mean", "bunch beginnings in a living primary"]];
+    const heads = [["Node", ""], ["0", ""], ["1", ""], ["2", ""], ["3+", ""], ["P dead", "primary dead, secondary alive"], ["Dead", "nothing alive"], ["Not read", "cannot be read"], ["Mean", "bunch beginnings in a living primary"]];
     return part("table", el("div", { "class": "wide", role: "region", tabindex: "0", "aria-label": "Running counts by node" }, [
       el("table", { "class": "counts" }, [
         el("caption", {}, ["Buds by node, as they are counted now. Mean: bunch beginnings in a living primary."]),

@@ -38,7 +38,7 @@ Guide.page.beside = function (result, fragment, inputs, again) {
   const HEADS = ["Buds read", "Beginnings a bud", "Beginnings a living primary", "Fruitful", "Primary dead, secondary alive", "Nothing alive"];
 
   function nodes() {
-    return table("Fruit by node", ["Node"].concat(HEADS), result.rows.map((one) => stretch(one, one.node ? "Node " + one.node : "Base bud (0)")));
+    return show.long("Every node in figures", [table("Fruit by node", ["Node"].concat(HEADS), result.rows.map((one) => stretch(one, one.node ? "Node " + one.node : "Base bud (0)")))]);
   }
 
   function titled(one, place) { return (place ? (place === 1 ? "Basal: nodes " : "Distal: nodes ") : "All: nodes ") + one.node + " to " + one.last_node; }
@@ -70,8 +70,7 @@ Guide.page.beside = function (result, fragment, inputs, again) {
     const named = (one) => (one.on_cane ? "Cane of " : "Spur of ") + one.nodes + (one.nodes === 1 ? " node" : " nodes");
     const wished = result.bearers.some((one) => one.reach.ok);
     const heads = ["Bearer", "Bunches in spring", "On each node"].concat(wished ? ["Reach (1 is the crop you want)", "In words"] : []);
-    return result.bearers.length ? el("section", {}, [
-      el("h2", {}, ["What each spur and cane would carry"]),
+    return result.bearers.length ? show.long("What each spur and cane would carry", [
       table("Spurs and canes", heads, result.bearers.map((one) => [
         named(one), text(one.bunches, "ratio", 1), range({ ok: true, number: one.per_node }, one.per_node_low, one.per_node_high, ratio)
       ].concat(wished ? [range(one.reach, one.reach_low, one.reach_high, ratio), means(one)] : [])))
