@@ -164,6 +164,7 @@ def calculator_data(rulebook: Rulebook, form: CalculatorForm) -> dict[str, Any]:
         "catalogue": bare_catalogue(catalogue),
         "inputs": [{"id": name, "type": kind.__name__} for name, kind in hints.items()],
         "required": [needed.fact for needed in form.inputs if not needed.optional],
+        **({"also": also} if (also := {one.also: one.fact for one in form.inputs if one.also}) else {}),
         "outputs": [{"id": one.id, "label": one.label, "unit": one.unit, "digits": one.digits, "needs": one.needs} for one in form.outputs],
         **({"rows": [{"id": one.id, "high": one.high} for one in form.rows]} if form.rows else {}),
         **({"uses": uses(rulebook, form)} if form.used_in else {}),

@@ -79,6 +79,14 @@ def test_a_second_link_on_the_same_page_counts(page, served):
     assert headline(page) != first
 
 
+def test_a_link_may_use_the_name_that_callers_use(page, served, rulebook):
+    """`buds_cut` is the calculator's own name for what the form asks as `buds_cut_for_injury`; worked block 3."""
+    given = {"wanted_nodes": 30, "buds_cut": 100, "buds_primary_alive": 58, "buds_secondary_only": 30, "deaths_in_wanted_nodes": "none"}
+    page.goto(f"{served}c/injury_adjustment.html#v=1&" + "&".join(f"{name}={value}" for name, value in given.items()))
+    page.locator("#headline:not(:empty)").wait_for()
+    assert headline(page) == compute(rulebook, "injury_adjustment", given)["headline"]
+
+
 def test_what_a_link_says_wrong_is_named(page, served):
     """Unknown names, values out of range, other rules: all told, nothing swallowed."""
     page.goto(f"{served}{DENSITY}#v=1&e=other&r=0000000000&row_spacing_m=99&colour=blue&vine_spacing_m=abc&half")

@@ -116,6 +116,8 @@ Guide.page.open = function () {
     const link = page.link.parse(window.location.hash);
     state.fromLink = link !== null;
     if (link) {
+      // What callers of the calculator name otherwise stands under that name in links, too.
+      link.given.forEach((pair) => { pair[0] = (data.also || {})[pair[0]] || pair[0]; });
       tellLink(fromLink(link));
       kept.textContent = "";
       run(true);
