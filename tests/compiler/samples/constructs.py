@@ -450,7 +450,7 @@ def last_x(path: Path) -> float:
 
 def further(walk: Walk, n: int) -> Walk:
     """A walk stands where a path is asked for, and keeps what it has besides."""
-    return Walk(walk.points, walk.steps, walk.nothing, weary=last_x(walk) + walk.weary, points_seen=walk.points_seen + n % 7)
+    return Walk(walk.points, walk.steps, walk.nothing, weary=last_x(walk) + walk.weary, points_seen=n)
 
 
 def a_walk_as_a_path(walk: Walk) -> float:
