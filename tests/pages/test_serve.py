@@ -90,7 +90,7 @@ def test_a_changed_style_is_served(server, change):
 def test_a_changed_calculator_is_compiled_again(server, change):
     """And a calculator, in its script and in the worked examples of its page."""
     change("generator/calculators/vine_density.py", "inputs.row_spacing_m * inputs.vine_spacing_m", "inputs.vine_spacing_m * inputs.row_spacing_m")
-    assert arrives(server + "assets/guide/c/vine_density.js", ".vine_spacing_m*")
+    assert arrives(server + "assets/guide/c/vine_density.answer.js", ".vine_spacing_m*")
 
 
 def test_a_broken_rule_is_shown_and_the_server_lives_on(server, change):
