@@ -74,11 +74,12 @@ def axe() -> Callable[[Page], list[str]]:
 
 @pytest.fixture
 def fill_density() -> Callable[[Page], None]:
-    """fill_density(page): two spacings typed and the answer asked for on the page of vines per hectare."""
+    """fill_density(page): two spacings typed and the answer asked for, and there, on the page of vines per hectare."""
 
     def fill(page: Page) -> None:
         page.fill("#row_spacing_m", "2.4")
         page.fill("#vine_spacing_m", "1,5")
         page.click("button[type=submit]")
+        page.locator("#rest > *").first.wait_for()
 
     return fill

@@ -34,6 +34,7 @@ def test_the_answer_shows_its_working(page, served, rulebook, fill_density):
     page.goto(served + DENSITY)
     fill_density(page)
     expected = compute(rulebook, "vine_density", {"row_spacing_m": 2.4, "vine_spacing_m": 1.5})
+    page.locator("details.fold", has_text="The working").click()
     text = page.locator("#rest").inner_text()
     assert [line for line in expected["working"] + expected["notes"] if line not in text] == []
 
