@@ -57,12 +57,15 @@ def test_a_link_fills_the_boxes(page, served):
     assert page.locator("#primordia_node_2").is_disabled()
 
 
-def test_what_may_be_left_out_is_folded_until_it_is_filled(page, served):
-    """Closed on an empty form, open where a link fills it."""
+def test_what_may_be_left_out_is_folded_and_says_how_much_is_filled(page, served):
+    """Closed on an empty form; filled by a link it stays closed and says so, so that a short form stays short."""
     page.goto(served + REACH)
-    assert not page.locator("#canes_dissected").is_visible()
+    fold = page.locator("details.more", has=page.locator("#canes_dissected"))
+    assert not page.locator("#canes_dissected").is_visible() and fold.locator(".count").first.text_content() == ""
     page.goto(f"{served}{REACH}#v=1&canes_dissected=12")
-    assert page.locator("#canes_dissected").is_visible()
+    assert fold.locator(".count").first.text_content() == "1 filled in"
+    fold.locator("summary").first.click()
+    assert page.locator("#canes_dissected").input_value() == "12"
 
 
 def test_axe_finds_nothing_in_a_series(reach, axe):
