@@ -116,7 +116,7 @@ def test_the_cool_wine_vine_could_carry_more_than_its_wire(rulebook):
 def test_the_balance_of_the_cool_wine_vine(rulebook):
     """2.0 kg of fruit from 0.62 kg of prunings: 3.2 times."""
     facts = rulebook.blocks["worked_cool_cane"].facts
-    asked = {name: facts[name] for name in ("last_yield_kg", "pruning_weight_kg", "grape_type")}
+    asked = {"last_yield_kg": 2.0} | {name: facts[name] for name in ("pruning_weight_kg", "grape_type")}
     assert compute(rulebook, "vine_balance", asked)["outputs"]["ravaz_index"] == pytest.approx(3.23, abs=0.01)
 
 
