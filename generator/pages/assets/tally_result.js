@@ -38,7 +38,7 @@ Guide.page.beside = function (result, fragment, inputs, again) {
   const HEADS = ["Buds read", "Beginnings a bud", "Beginnings a living primary", "Fruitful", "Primary dead, secondary alive", "Nothing alive"];
 
   function nodes() {
-    return show.long("Every node in figures", [table("Fruit by node", ["Node"].concat(HEADS), result.rows.map((one) => stretch(one, one.node ? "Node " + one.node : "Base bud (0)")))]);
+    return show.long("Every node in figures", [table("Fruit by node", ["Node"].concat(HEADS), result.rows.map((one) => stretch(one, one.node ? "Node\u00a0" + one.node : "Base bud (0)")))]);
   }
 
   function titled(one, place) { return (place ? (place === 1 ? "Basal: nodes " : "Distal: nodes ") : "All: nodes ") + one.node + " to " + one.last_node; }
@@ -67,7 +67,7 @@ Guide.page.beside = function (result, fragment, inputs, again) {
   }
 
   function bearers() {
-    const named = (one) => (one.on_cane ? "Cane of " : "Spur of ") + one.nodes + (one.nodes === 1 ? " node" : " nodes");
+    const named = (one) => (one.on_cane ? "Cane of\u00a0" : "Spur of\u00a0") + one.nodes + (one.nodes === 1 ? "\u00a0node" : "\u00a0nodes");
     const wished = result.bearers.some((one) => one.reach.ok);
     const heads = ["Bearer", "Bunches in spring", "On each node"].concat(wished ? ["Reach (1 is the crop you want)", "In words"] : []);
     return result.bearers.length ? show.long("What each spur and cane would carry", [
