@@ -50,6 +50,7 @@ def parts_script(rulebook: Rulebook) -> str:
         "candidates": encode.encode_candidates(rulebook, table.id),
         "sides": {table.id: list(table.sides)} if table.sides else {},
         "rows": {table.id: f"d/{table.id}.html"},
+        "after": {},
     }
     return "\n".join([add(data), *by_node(data), asset("reasons.js"), asset("decision.js"), "Guide.page.decision();\n"])
 

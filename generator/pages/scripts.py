@@ -23,7 +23,7 @@ from generator.pages.questions import of_calculator, of_decision, of_plan
 from generator.pages.slimming import slim, slim_style
 from generator.pages.tally import FIRST, LATER, asked, from_the_start, takes_tally, with_the_sums
 from generator.reading.rulebook import Rulebook
-from generator.reading.tables import CalculatorForm, Decision
+from generator.reading.tables import CalculatorForm, Decision, Outcome
 
 ASSETS = Path(__file__).parent / "assets"
 FOLDER = "assets/guide/"
@@ -105,14 +105,21 @@ def decision_script(rulebook: Rulebook, table: Decision) -> str:
         "candidates": bare_candidates(encode.encode_candidates(rulebook, table.id)),
         "sides": weighing,
         "rows": {name: rows_page(rulebook.decisions[name], table) for name in told},
+        "after": {one.id: after(one) for one in table.outcomes if one.spring or one.winters},
     }
     return "\n".join([add(data), asset("reasons.js"), asset("decision.js"), "Guide.page.decision();\n"])
 
 
-def rows_page(shown: Decision, here: Decision) -> str:
-    """The page that shows the rows of a table, as linked from a decision's page; "" where it is that page itself."""
+def after(outcome: Outcome) -> dict[str, Any]:
+    """What comes after this winter's cut: the spring's work, and the winters as [what to do, the crop in words, standing]."""
+    return {"spring": outcome.spring, "winters": [[one.do, wording.crop(one.crop_pct), one.standing] for one in outcome.winters]}
+
+
+def rows_page(shown: Decision, here: Decision | None) -> str:
+    """The page that shows the rows of a table, as linked from a decision's page; "" where it is that page itself. here is None
+    elsewhere."""
     beside = f"{shown.id}.more.html" if is_long(shown) else f"{shown.id}.html"
-    return "" if beside == f"{here.id}.html" else beside
+    return "" if here is not None and beside == f"{here.id}.html" else beside
 
 
 def sums_of(name: str) -> str:
@@ -123,7 +130,7 @@ def sums_of(name: str) -> str:
 def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
     """The script of a calculator's page: the calculator compiled, unless its sums come later, its form's data and its values."""
     data = calculator_data(rulebook, form)
-    onward = [asset("uses.js")] if form.used_in else []
+    onward = [*([asset("reasons.js")] if form.tables else []), *([asset("uses.js")] if form.used_in else [])]
     end = [*onward, asset("sums.js"), asset("calculator.js"), "Guide.page.calculator();\n"]
     if takes_tally(form):
         return "\n".join([add(from_the_start(data) | {"sums": FOLDER + sums_of(form.id)}), *by_node(data), *map(asset, FIRST), *end])
@@ -161,8 +168,17 @@ def calculator_data(rulebook: Rulebook, form: CalculatorForm) -> dict[str, Any]:
         "outputs": [{"id": one.id, "label": one.label, "unit": one.unit, "digits": one.digits} for one in form.outputs],
         **({"rows": [{"id": one.id, "high": one.high} for one in form.rows]} if form.rows else {}),
         **({"uses": uses(rulebook, form)} if form.used_in else {}),
-        "values": encode.encode_values(rulebook, form.id),
+        "values": encode.encode_numbers(rulebook, form.id),
+        **(asked_tables(rulebook, form) if form.tables else {}),
     }
+
+
+def asked_tables(rulebook: Rulebook, form: CalculatorForm) -> dict[str, Any]:
+    """The tables that a calculator asks with all that they say, and the pages that show their rows."""
+    tables = plain(encode.asked_tables(rulebook, form.id))
+    names = [table["id"] for table in tables]
+    rows = {name: f"../d/{rows_page(rulebook.decisions[name], None)}" for name in names}
+    return {"tables": bare_tables(rulebook, tables, set(names), sourced=False), "rows": rows, "sides": {}}
 
 
 def uses(rulebook: Rulebook, form: CalculatorForm) -> list[dict[str, Any]]:

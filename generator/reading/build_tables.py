@@ -11,6 +11,7 @@ from generator.reading.varieties import Variety
 from generator.reading.tables import CalculatorForm, Cell, Decision, Example, Gap, Input, Outcome, Output, Row, RowColumn, UsedIn
 from generator.reading.variety_lists import variety_rows
 from generator.reading.weighed import policy_faults, sums
+from generator.reading.winters import upside_down, winters
 
 
 @dataclass(frozen=True)
@@ -81,6 +82,7 @@ def calculator(document: Document) -> CalculatorForm:
         terms=tuple(data.get("terms", ())),
         rows=tuple(_column(entry) for entry in data.get("rows", ())),
         used_in=tuple(UsedIn(entry["calculator"], entry.get("gives", {})) for entry in data.get("used_in", ())),
+        tables=tuple(data.get("tables", ())),
     )
 
 
@@ -196,8 +198,9 @@ def _outcomes(document: Document) -> tuple[tuple[Outcome, ...], list[Problem]]:
     found, problems = [], []
     for index, entry in enumerate(document.data["outcomes"]):
         given, faults = sums(document, index, entry)
-        problems += faults
-        found.append(Outcome(**{name: entry[name] for name in entry if name != "sum"}, sums=given))
+        problems += faults + upside_down(document, index, entry)
+        plain = {name: entry[name] for name in entry if name not in ("sum", "winters")}
+        found.append(Outcome(**plain, sums=given, winters=winters(document, index, entry)))
     return tuple(found), problems
 
 

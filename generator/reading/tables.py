@@ -48,11 +48,24 @@ class Row:
 
 
 @dataclass(frozen=True)
+class Winter:
+    """One winter of work that takes several: what to do, and the crop of the summer after it in % of a full one, from low to high
+    (crop_pct is empty where no figure is given). standing and cites are those of both."""
+
+    do: str
+    standing: str
+    line: int
+    crop_pct: tuple[float, ...] = ()
+    cites: tuple[Cite, ...] = ()
+
+
+@dataclass(frozen=True)
 class Outcome:
     """One outcome of a table. says is a whole sentence; target, years and layout serve the main decision: layout is what the
     plan lays out this winter (`spur`, `long_spurs`, `spurs_with_canes`, `cane`; `lay_new_arm`: a cane in the place of one arm;
     `forming`: a vine not cropped as a whole; `none`: nothing is laid out). action is what to do this winter, there or besides.
 
+    winters is the work winter by winter, beginning with this one; spring is what has to be spared and what rubbed off after it.
     sums (YAML `sum: 3 or more`) is only for a table that collects: the sums of its rows' weights that give this outcome.
     """
 
@@ -63,6 +76,8 @@ class Outcome:
     action: str = ""
     years: str = ""
     layout: str = ""
+    spring: str = ""
+    winters: tuple[Winter, ...] = ()
     sums: tuple[Span, ...] = ()
 
 
@@ -154,7 +169,8 @@ class UsedIn:
 @dataclass(frozen=True)
 class CalculatorForm(Item):
     """The form of a calculator: what it asks, which values it uses, what comes out, and worked examples. rows are the columns of a list of
-    records that it takes under the name `rows` (none for most); used_in are the calculators that its answer leads to."""
+    records that it takes under the name `rows` (none for most); used_in are the calculators that its answer leads to; tables are the
+    decisions that it asks about what it works out itself."""
 
     title: str
     question: str
@@ -169,3 +185,4 @@ class CalculatorForm(Item):
     terms: tuple[str, ...] = ()
     rows: tuple[RowColumn, ...] = ()
     used_in: tuple[UsedIn, ...] = ()
+    tables: tuple[str, ...] = ()

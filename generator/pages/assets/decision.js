@@ -16,8 +16,18 @@ Guide.page.decision = function () {
     const lines = [["This winter", found.action]].concat(
       answer.also.map((say) => ["Also this winter", say.words[0]]), [["The aim", found.target], ["How long it takes", found.years]]
     ).filter((line) => line[1]);
-    const items = [].concat.apply([], lines.map((line) => [el("dt", {}, [line[0]]), el("dd", {}, [named(line[1]) + "."])]));
+    const spring = data.after[answer.outcome] && data.after[answer.outcome].spring;
+    const items = [].concat.apply([], lines.map((line) => [el("dt", {}, [line[0]]), el("dd", {}, [named(line[1]) + "."])]))
+      .concat(spring ? [el("dt", {}, ["In spring"]), el("dd", {}, [spring + "."])] : []);
     return items.length ? el("dl", { "class": "work" }, items) : null;
+  }
+
+  // Work that takes several winters: each with the crop of the summer after it, and how sure that is.
+  function winters(answer) {
+    const each = data.after[answer.outcome] ? data.after[answer.outcome].winters : [];
+    return show.part("Winter by winter", each.length ? [show.list("ol", each.map((one) =>
+      [one[0] + ". ", one[1] ? "The summer after: " + one[1] + ". " : "", show.standing(one[2])]
+    ))] : []);
   }
 
   // What a table that fed this one gave: how sure that is, and the way to its own page with the same facts.
@@ -51,6 +61,7 @@ Guide.page.decision = function () {
     return [
       answer.ask_next ? next(answer.ask_next, specs) : null,
       answer.settled ? work(answer) : possible(answer),
+      winters(answer),
       show.part("Why", page.reasons.of(data.name, answer.reasons))
     ].concat(evidence(answer), [
       show.part("What led to it", steps.length ? [show.list("ol", steps)] : []),
