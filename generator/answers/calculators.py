@@ -5,6 +5,7 @@ from typing import Any, get_type_hints
 
 from generator.answers.border import from_number
 from generator.answers.catalogue import catalogue
+from generator.answers.decisions import shown_reason
 from generator.answers.encode import calculator_class, calculator_module, value_ids, values_record
 from generator.answers.given import BadInput, Given, given
 from generator.answers.link import link
@@ -95,7 +96,7 @@ def recorded(rulebook: Rulebook, form: CalculatorForm, result: Any) -> dict[str,
 
 def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any) -> dict:
     """The result in words."""
-    words = catalogue(rulebook)
+    words, reasons = catalogue(rulebook), getattr(result, "reasons", [])
     values = [value_used(rulebook, name) for name in value_ids(form.id)]
     used = [fact for fact, status in zip(facts.facts.ids, facts.facts.statuses) if status >= ASSUMED]
     rests_on = rests(words, facts.specs, [rest(facts.specs, facts.facts, fact) for fact in used])
@@ -107,7 +108,8 @@ def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any
         "outputs": outputs(form, result),
         "ask_next": "",
         "status": STATUS_NAMES[weakest(facts.facts, used)],
-        "reasons": [],
+        "reasons": [shown_reason(rulebook, words, one) for one in reasons],
+        **({"steps": [worded(words, say, "si") for say in result.steps]} if hasattr(result, "steps") else {}),
         "rests_on": rests_on,
         "assumed": [one["fact"] for one in rests_on if one["status"] == "assumed"],
         "would_change": [],
@@ -117,8 +119,8 @@ def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any
         "working": [worded(words, say, "si") for say in result.working],
         "notes": [worded(words, say, "si") for say in result.notes],
         "values": values,
-        "sources": sources(rulebook, [*(cite.id for cite in form.cites), *(name for value in values for name in value["sources"])]),
-        "cautions": cautions(rulebook, list(form.cautions)),
+        "sources": sources(rulebook, [*(cite.id for cite in form.cites), *(name for value in values for name in value["sources"]), *(name for one in reasons for name in one.sources)]),
+        "cautions": cautions(rulebook, [*form.cautions, *(name for one in reasons for name in one.cautions)]),
         **stamp(rulebook),
         "link": link(rulebook, f"c/{form.id}.html", facts),
     }

@@ -5,7 +5,7 @@ generator/calculators/ has the records `<Name>Inputs`, `<Name>Values` and `<Name
 both or in neither (`optional: true` there, `Maybe` here); a number is a float, a whole number or a choice an int, yes
 or no a bool; a fact that is asked by node is listed once and is a `list[Maybe]`, node 1 first; `rows:` lists
 the columns of a record, and the code takes `rows: list[ThatRecord]`; `used_in:` names calculators that ask the facts
-it gives. In the example, the code takes the area as one that may be left out.
+it gives; with `tables:` the record of values has `tables: list[Table]`. In the example, the code takes the area as one that may be left out.
 
 Wrong:
 
@@ -38,7 +38,7 @@ from collections.abc import Iterator
 from dataclasses import fields, is_dataclass
 from typing import Any, get_args, get_origin, get_type_hints
 
-from generator.answers.encode import calculator_class, calculator_module, value_ids
+from generator.answers.encode import TABLES, asks_tables, calculator_class, calculator_module, value_ids
 from generator.answers.rows import ROWS, record_of
 from generator.calculators.facts import Maybe
 from generator.checks.calculator_code import code_faults
@@ -62,6 +62,7 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
         results = [field.name for field in fields(calculator_class(form.id, "Result"))]
         yield from _differences(form, "input", [*_fields(form), *([ROWS] if form.rows else [])], list(inputs))
         yield from _differences(form, "value", list(form.values), values)
+        yield from _differences(form, "list of", [TABLES] if form.tables else [], [TABLES] if asks_tables(form.id) else [])
         yield from _differences(form, "output", [output.id for output in form.outputs], results, all_of_code=False)
         yield from _types(rulebook, form, inputs)
         if form.rows and ROWS in inputs:

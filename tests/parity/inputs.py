@@ -5,6 +5,7 @@ import random
 from dataclasses import replace
 from typing import Any
 
+from generator.answers.encode import TABLES, asked_tables
 from generator.answers.figures import figures
 from generator.answers.rows import ROWS, record_of
 from generator.calculators.facts import Maybe
@@ -105,16 +106,18 @@ def a_case(rng: random.Random, function: Any, rulebook: Rulebook, edge: bool) ->
     """The arguments of a calculator: its inputs and its values."""
     (inputs, values), _ = signature(function)
     asked = {name: of_input(rng, function, rulebook, name, wanted, edge) for name, wanted in fields(inputs).items()}
-    return [inputs(**asked), values_of(rng, rulebook, values, edge)]
+    return [inputs(**asked), values_of(rng, rulebook, values, edge, function.__name__)]
 
 
-def values_of(rng: random.Random, rulebook: Rulebook, values: Any, edge: bool) -> Any:
-    """A Values record: a number for each rule value, or its list of figures with other numbers in them."""
+def values_of(rng: random.Random, rulebook: Rulebook, values: Any, edge: bool, calculator: str = "") -> Any:
+    """A Values record: a number for each rule value, or its list of figures with other numbers in them; the tables of the calculator as they are written."""
+    tables = {TABLES: asked_tables(rulebook, calculator)} if TABLES in fields(values) else {}
     made = {
         name: of_value(rng, rulebook.values[name], edge) if wanted is float else of_figures(rng, rulebook, rulebook.values[name], edge)
         for name, wanted in fields(values).items()
+        if name not in tables
     }
-    return values(**made)
+    return values(**made, **tables)
 
 
 def of_figures(rng: random.Random, rulebook: Rulebook, value: Value, edge: bool) -> list[Figure]:

@@ -65,13 +65,20 @@ Guide.page.calculator = function () {
     ];
   }
 
+  // What the tables that it asked have for it, with the way to their rows.
+  function why(reasons) {
+    return show.part("Why", [].concat.apply([], Object.keys(data.rows).map((table) => page.reasons.of(table, reasons))));
+  }
+
   function answer(result, rests, fragment, inputs, again) {
     return [
+      result.steps ? show.part("What to do", result.steps.length ? [show.list("ol", result.steps.map(show.word))] : []) : null,
       page.beside ? page.beside(result, fragment, inputs, again) : null,
       result.drawing ? el("div", { "class": "option" }, [page.drawing.figure(result.drawing, show.word)]) : null,
     ].concat(figures(result), [
       page.ranked ? page.ranked(result) : null,
       result.compared ? compared(result.compared) : null,
+      result.reasons ? why(result.reasons) : null,
       show.part("What to know about it", result.notes.length ? [show.list("ul", result.notes.map(show.word))] : []),
       show.part("The working", [show.list("ol", result.working.map(show.word))]),
       show.part("What it rests on", [show.list("ul", rests.map(show.rest))]),
@@ -85,6 +92,7 @@ Guide.page.calculator = function () {
   function reckon(all, fragment, headline, rest) {
     const inputs = {};
     data.inputs.forEach((field) => { inputs[field.id] = input(field, all.facts); });
+    if (data.tables) { data.values.tables = data.tables; }
     let result = null;
     try {
       result = Guide[data.name][data.name](inputs, data.values);
