@@ -5,7 +5,7 @@ from typing import Any, get_type_hints
 
 from generator.answers.border import from_number
 from generator.answers.catalogue import catalogue
-from generator.answers.decisions import shown_reason
+from generator.answers.decisions import cited, shown_reason, work
 from generator.answers.encode import calculator_class, calculator_module, value_ids, values_record
 from generator.answers.given import BadInput, Given, given
 from generator.answers.link import link
@@ -97,6 +97,7 @@ def recorded(rulebook: Rulebook, form: CalculatorForm, result: Any) -> dict[str,
 def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any) -> dict:
     """The result in words."""
     words, reasons = catalogue(rulebook), getattr(result, "reasons", [])
+    told = list(dict.fromkeys((one.table, one.outcome) for one in reasons))
     values = [value_used(rulebook, name) for name in value_ids(form.id)]
     used = [fact for fact, status in zip(facts.facts.ids, facts.facts.statuses) if status >= ASSUMED]
     rests_on = rests(words, facts.specs, [rest(facts.specs, facts.facts, fact) for fact in used])
@@ -109,6 +110,7 @@ def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any
         "ask_next": "",
         "status": STATUS_NAMES[weakest(facts.facts, used)],
         "reasons": [shown_reason(rulebook, words, one) for one in reasons],
+        **({"work": [{"table": table, "outcome": name, **work(rulebook, table, name)} for table, name in told]} if form.tables else {}),
         **({"steps": [worded(words, say, "si") for say in result.steps]} if hasattr(result, "steps") else {}),
         "rests_on": rests_on,
         "assumed": [one["fact"] for one in rests_on if one["status"] == "assumed"],
@@ -119,7 +121,7 @@ def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any
         "working": [worded(words, say, "si") for say in result.working],
         "notes": [worded(words, say, "si") for say in result.notes],
         "values": values,
-        "sources": sources(rulebook, [*(cite.id for cite in form.cites), *(name for value in values for name in value["sources"]), *(name for one in reasons for name in one.sources)]),
+        "sources": sources(rulebook, [*(cite.id for cite in form.cites), *(name for value in values for name in value["sources"]), *(name for one in reasons for name in one.sources), *(name for pair in told for name in cited(rulebook, *pair))]),
         "cautions": cautions(rulebook, [*form.cautions, *(name for one in reasons for name in one.cautions)]),
         **stamp(rulebook),
         "link": link(rulebook, f"c/{form.id}.html", facts),

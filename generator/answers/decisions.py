@@ -39,7 +39,7 @@ def _as_data(rulebook: Rulebook, facts: Given, found: Answer, changes: list[Chan
         "covered": found.covered,
         "outcome": found.outcome,
         "possible": found.possible,
-        "work": _work(rulebook, found),
+        "work": work(rulebook, found.decision, found.outcome),
         "also": [worded(words, say, "si") for say in found.also],
         "ask_next": found.ask_next,
         "status": found.status,
@@ -48,7 +48,7 @@ def _as_data(rulebook: Rulebook, facts: Given, found: Answer, changes: list[Chan
         "assumed": [rest["fact"] for rest in rests_on if rest["status"] == "assumed"],
         "would_change": [shown_change(words, specs, change) for change in changes],
         "working": [worded(words, step, "si") for step in found.steps],
-        "sources": sources(rulebook, [*(name for r in found.reasons for name in r.sources), *_cited(rulebook, found)]),
+        "sources": sources(rulebook, [*(name for r in found.reasons for name in r.sources), *cited(rulebook, found.decision, found.outcome)]),
         "cautions": cautions(
             rulebook, [*(n for r in found.reasons for n in r.cautions), *(n for d in chain for n in d.cautions)]
         ),
@@ -57,9 +57,9 @@ def _as_data(rulebook: Rulebook, facts: Given, found: Answer, changes: list[Chan
     }
 
 
-def _work(rulebook: Rulebook, found: Answer) -> dict[str, Any]:
-    """What the outcome means for the work, as far as its table says: action (this winter), target, years, spring, winters."""
-    one = _outcome(rulebook, found)
+def work(rulebook: Rulebook, table: str, outcome: str) -> dict[str, Any]:
+    """What an outcome means for the work, as far as its table says: action (this winter), target, years, spring, winters."""
+    one = _outcome(rulebook, table, outcome)
     if one is None:
         return {}
     winters = [
@@ -70,14 +70,14 @@ def _work(rulebook: Rulebook, found: Answer) -> dict[str, Any]:
     return {kind: said[kind] for kind in said if said[kind]}
 
 
-def _outcome(rulebook: Rulebook, found: Answer) -> Outcome | None:
+def _outcome(rulebook: Rulebook, table: str, outcome: str) -> Outcome | None:
     """The outcome as its table has it; None while it is open."""
-    return next((one for one in rulebook.decisions[found.decision].outcomes if one.id == found.outcome), None)
+    return next((one for one in rulebook.decisions[table].outcomes if one.id == outcome), None)
 
 
-def _cited(rulebook: Rulebook, found: Answer) -> list[str]:
-    """What the winters of the outcome rest on."""
-    one = _outcome(rulebook, found)
+def cited(rulebook: Rulebook, table: str, outcome: str) -> list[str]:
+    """What the winters of an outcome rest on."""
+    one = _outcome(rulebook, table, outcome)
     return [cite.id for each in one.winters for cite in each.cites] if one else []
 
 

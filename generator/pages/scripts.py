@@ -178,7 +178,8 @@ def asked_tables(rulebook: Rulebook, form: CalculatorForm) -> dict[str, Any]:
     tables = plain(encode.asked_tables(rulebook, form.id))
     names = [table["id"] for table in tables]
     rows = {name: f"../d/{rows_page(rulebook.decisions[name], None)}" for name in names}
-    return {"tables": bare_tables(rulebook, tables, set(names), sourced=False), "rows": rows, "sides": {}}
+    comes = {name: {one.id: after(one) for one in rulebook.decisions[name].outcomes if one.spring or one.winters} for name in names}
+    return {"tables": bare_tables(rulebook, tables, set(names), sourced=False), "rows": rows, "sides": {}, "after": comes}
 
 
 def uses(rulebook: Rulebook, form: CalculatorForm) -> list[dict[str, Any]]:

@@ -70,12 +70,24 @@ Guide.page.calculator = function () {
     return show.part("Why", [].concat.apply([], Object.keys(data.rows).map((table) => page.reasons.of(table, reasons))));
   }
 
+  // What comes after the cut, as the outcomes of the tables say it: the winters, and the line for the spring card.
+  function comes(reasons) {
+    const said = reasons.map((one) => (data.after[one.table] || {})[one.outcome]).filter((one, place, all) => one && all.indexOf(one) === place);
+    const winters = [].concat.apply([], said.map((one) => one.winters));
+    const spring = said.filter((one) => one.spring).map((one) => one.spring + ".");
+    return [
+      show.part("Winter by winter", winters.length ? [show.list("ol", winters.map((one) =>
+        [one[0] + ". ", one[1] ? "The summer after: " + one[1] + ". " : "", show.standing(one[2])]))] : []),
+      show.part("For the spring card", spring.length ? [show.list("ul", spring)] : [])
+    ];
+  }
+
   function answer(result, rests, fragment, inputs, again) {
     return [
       result.steps ? show.part("What to do", result.steps.length ? [show.list("ol", result.steps.map(show.word))] : []) : null,
       page.beside ? page.beside(result, fragment, inputs, again) : null,
       result.drawing ? el("div", { "class": "option" }, [page.drawing.figure(result.drawing, show.word)]) : null,
-    ].concat(figures(result), [
+    ].concat(result.reasons ? comes(result.reasons) : [], figures(result), [
       page.ranked ? page.ranked(result) : null,
       result.compared ? compared(result.compared) : null,
       result.reasons ? why(result.reasons) : null,
