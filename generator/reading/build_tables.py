@@ -11,7 +11,7 @@ from generator.reading.varieties import Variety
 from generator.reading.tables import CalculatorForm, Cell, Decision, Example, Gap, Input, Outcome, Output, Row, RowColumn, UsedIn
 from generator.reading.variety_lists import variety_rows
 from generator.reading.weighed import policy_faults, sums
-from generator.reading.winters import upside_down, winters
+from generator.reading.winters import faults as winter_faults, winters
 
 
 @dataclass(frozen=True)
@@ -198,7 +198,7 @@ def _outcomes(document: Document) -> tuple[tuple[Outcome, ...], list[Problem]]:
     found, problems = [], []
     for index, entry in enumerate(document.data["outcomes"]):
         given, faults = sums(document, index, entry)
-        problems += faults + upside_down(document, index, entry)
+        problems += faults + winter_faults(document, index, entry)
         plain = {name: entry[name] for name in entry if name not in ("sum", "winters")}
         found.append(Outcome(**plain, sums=given, winters=winters(document, index, entry)))
     return tuple(found), problems

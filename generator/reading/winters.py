@@ -16,11 +16,15 @@ def winters(document: Document, index: int, outcome: dict) -> tuple[Winter, ...]
     )
 
 
-def upside_down(document: Document, index: int, outcome: dict) -> list[Problem]:
-    """Winters whose crop goes from more to less."""
-    crops = [one.get("crop_pct", (0, 0)) for one in outcome.get("winters", ())]
-    return [
-        document.problem(("outcomes", index, "winters", k), f"The crop goes from {low:g} to {high:g} %.", "Write the least first.")
-        for k, (low, high) in enumerate(crops)
+def faults(document: Document, index: int, outcome: dict) -> list[Problem]:
+    """Winters whose crop goes from more to less, and winters beside an action."""
+    place = ("outcomes", index, "winters")
+    found = [
+        document.problem((*place, k), f"The crop goes from {low:g} to {high:g} %.", "Write the least first.")
+        for k, (low, high) in enumerate(one.get("crop_pct", (0, 0)) for one in outcome.get("winters", ()))
         if low > high
     ]
+    if "winters" in outcome and "action" in outcome:
+        step = "Put the action into the first of the winters."
+        found.append(document.problem(place, f"Outcome {outcome['id']} has an action and winters.", step))
+    return found

@@ -1,15 +1,16 @@
 """Work that takes several winters: as it is written, as it is told, and what is told when it is written wrongly."""
 
+from pathlib import Path
+
 import pytest
 
 from generator.answers.compute import compute
 from generator.checks import check_rulebook
 from generator.pages.decisions import more_page
 from generator.pages.scripts import after
-from tests.conftest import PROJECT
 from tests.reading.test_weighed import EXAMPLES, read
 
-SENTENCES = PROJECT / "rules" / "messages" / "answers.yml"
+SENTENCES = Path(__file__).resolve().parents[2] / "rules" / "messages" / "answers.yml"
 ROW = "rows:\n  - {id: R1, when: {}, then: more, because: Frost kills., standing: our_judgement}\n"
 SLOW = """outcomes:
   - id: more
@@ -50,10 +51,17 @@ def test_pages_say_the_crop_of_each_winter(tmp_path):
     assert after(table.outcomes[0])["winters"][1] == ["Cut the old one off", "", "common_practice"]
 
 
-def test_a_crop_written_from_more_to_less_is_told(tmp_path):
-    """The sentence names what is wrong, the line is that of the winter."""
-    _, problems = slow(tmp_path, SLOW.replace("[80, 100]", "[100, 80]"))
-    assert [(one.sentence, one.line) for one in problems] == [("The crop goes from 100 to 80 %.", 13)]
+@pytest.mark.parametrize(
+    ("good", "bad", "sentence", "line"),
+    [
+        ("[80, 100]", "[100, 80]", "The crop goes from 100 to 80 %.", 13),
+        ("    winters", "    action: Prune\n    winters", "Outcome more has an action and winters.", 13),
+    ],
+)
+def test_winters_written_wrongly_are_told(tmp_path, good: str, bad: str, sentence: str, line: int):
+    """A crop from more to less, and winters beside an action: the sentence names what is wrong, the line is where."""
+    _, problems = slow(tmp_path, SLOW.replace(good, bad))
+    assert [(one.sentence, one.line) for one in problems] == [(sentence, line)]
 
 
 @pytest.mark.parametrize(
