@@ -66,7 +66,7 @@ def work(rulebook: Rulebook, table: str, outcome: str) -> dict[str, Any]:
         {"do": each.do, "crop_pct": list(each.crop_pct), "standing": each.standing, "sources": [cite.id for cite in each.cites]}
         for each in one.winters
     ]
-    said = {kind: getattr(one, kind) for kind in (*WORK, "spring")} | {"winters": winters}
+    said = {kind: getattr(one, kind) for kind in (*WORK, "onward", "spring")} | {"winters": winters}
     return {kind: said[kind] for kind in said if said[kind]}
 
 

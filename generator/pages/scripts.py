@@ -106,6 +106,7 @@ def decision_script(rulebook: Rulebook, table: Decision) -> str:
         "sides": weighing,
         "rows": {name: rows_page(rulebook.decisions[name], table) for name in told},
         "after": {one.id: after(one) for one in table.outcomes if one.spring or one.winters},
+        "onward": onward(rulebook, table, "../"),
     }
     return "\n".join([add(data), asset("reasons.js"), asset("decision.js"), "Guide.page.decision();\n"])
 
@@ -113,6 +114,17 @@ def decision_script(rulebook: Rulebook, table: Decision) -> str:
 def after(outcome: Outcome) -> dict[str, Any]:
     """What comes after this winter's cut: the spring's work, and the winters as [what to do, the crop in words, standing]."""
     return {"spring": outcome.spring, "winters": [[one.do, wording.crop(one.crop_pct), one.standing] for one in outcome.winters]}
+
+
+def onward(rulebook: Rulebook, table: Decision, root: str) -> list[dict[str, Any]]:
+    """The pages that go on from outcomes of a table: what they are called, the way there, and the outcomes."""
+    found: list[dict[str, Any]] = []
+    for name in dict.fromkeys(one.onward for one in table.outcomes if one.onward):
+        page = rulebook.decisions[name] if name in rulebook.decisions else rulebook.calculators[name]
+        kind = "d" if name in rulebook.decisions else "c"
+        outcomes = [one.id for one in table.outcomes if one.onward == name]
+        found.append({"title": page.title, "page": f"{root}{kind}/{name}.html", "outcomes": outcomes})
+    return found
 
 
 def rows_page(shown: Decision, here: Decision | None) -> str:
@@ -214,5 +226,6 @@ def plan_script(rulebook: Rulebook) -> str:
         "values": encode.encode_values(rulebook, PLAN),
         "behind": behind(rulebook, PLAN),
         "sums": FOLDER + PLAN_SUMS,
+        "onward": onward(rulebook, rulebook.decisions[DECISION], ""),
     }
     return "\n".join([add(data), *by_node(data), asset("drawing.js"), asset("sums.js"), asset("plan.js"), "Guide.page.plan();\n"])

@@ -66,6 +66,7 @@ class Outcome:
     `forming`: a vine not cropped as a whole; `none`: nothing is laid out). action is what to do this winter, there or besides.
 
     winters is the work winter by winter, beginning with this one; spring is what has to be spared and what rubbed off after it.
+    onward is the id of the decision or calculator that goes on from here at the vine.
     sums (YAML `sum: 3 or more`) is only for a table that collects: the sums of its rows' weights that give this outcome.
     """
 
@@ -76,6 +77,7 @@ class Outcome:
     action: str = ""
     years: str = ""
     layout: str = ""
+    onward: str = ""
     spring: str = ""
     winters: tuple[Winter, ...] = ()
     sums: tuple[Span, ...] = ()
@@ -138,14 +140,16 @@ class Input:
 
 @dataclass(frozen=True)
 class RowColumn:
-    """A column of the rows that a calculator takes: whole numbers from low to high. One that is not `needed` counts 0 where it is left out."""
+    """A column of the rows that a calculator takes: a fact that is asked of each row (then all but id and fact is the fact's), or whole
+    numbers from low to high. One of these that is not `needed` counts 0 where it is left out."""
 
     id: str
-    label: str
-    observe: str
-    low: int
-    high: int
+    label: str = ""
+    observe: str = ""
+    low: int = 0
+    high: int = 0
     needed: bool = False
+    fact: bool = False
 
 
 @dataclass(frozen=True)

@@ -1,4 +1,5 @@
-"""Work that takes several winters: as it is written, as it is told, and what is told when it is written wrongly."""
+"""Work that takes several winters, and the page that goes on from an outcome: as they are written, as they are told, and what is told
+when they are written wrongly."""
 
 from pathlib import Path
 
@@ -7,7 +8,7 @@ import pytest
 from generator.answers.compute import compute
 from generator.checks import check_rulebook
 from generator.pages.decisions import more_page
-from generator.pages.scripts import after
+from generator.pages.scripts import after, onward
 from tests.reading.test_weighed import EXAMPLES, read
 
 SENTENCES = Path(__file__).resolve().parents[2] / "rules" / "messages" / "answers.yml"
@@ -75,3 +76,26 @@ def test_winters_need_the_sources_of_their_standing(tmp_path, given: str, check:
     """What is published names a source that is there."""
     book, _ = slow(tmp_path, SLOW.replace("100], standing: our_judgement", f"100], {given}"))
     assert [one.sentence for one in check_rulebook(book) if one.check == check] == [sentence]
+
+
+def test_a_way_on_leads_to_its_page(tmp_path):
+    """The way is named after the page that it leads to, from the outcomes that name it."""
+    book, _ = slow(tmp_path, SLOW.replace("spring:", "onward: weighed\n    spring:"))
+    assert onward(book, book.decisions["weighed"], "../") == [{"title": "Weighed", "page": "../d/weighed.html", "outcomes": ["more"]}]
+    assert compute(book, "weighed", {"frost": "yes"})["work"]["onward"] == "weighed"
+
+
+def test_a_way_on_that_leads_nowhere_is_told(tmp_path):
+    """It names a decision or a calculator."""
+    book, _ = slow(tmp_path, SLOW.replace("spring:", "onward: weihged\n    spring:"))
+    assert [one.sentence for one in check_rulebook(book)] == ["There is no decision or calculator `weihged`."]
+
+
+@pytest.mark.parametrize(
+    ("outcome", "page"),
+    [("form_young", "young_vine"), ("renew_trunks", "structure_renewal"), ("lay_new_arm", "structure_renewal"), ("change_to_canes", "change_over")],
+)
+def test_the_system_leads_on_to_the_work_at_the_vine(rulebook, outcome: str, page: str):
+    """A young block to the young vine, rebuilding to the renewal, a change of form to the way there."""
+    ways = {name: way["page"] for way in onward(rulebook, rulebook.decisions["pruning_system"], "") for name in way["outcomes"]}
+    assert ways[outcome] == f"d/{page}.html"

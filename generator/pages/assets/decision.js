@@ -61,6 +61,7 @@ Guide.page.decision = function () {
     return [
       answer.ask_next ? next(answer.ask_next, specs) : null,
       answer.settled ? work(answer) : possible(answer),
+      show.onward(answer.outcome),
       show.part("Why", page.reasons.of(data.name, answer.reasons))
     ].concat(evidence(answer), [
       show.part("What led to it", steps.length ? [show.list("ol", steps)] : []),

@@ -52,6 +52,13 @@ Guide.page.show = (function () {
     return navigator.clipboard.writeText(text).then(() => true, byHand);
   }
 
+  // The way to the page that goes on from an outcome.
+  function onward(outcome) {
+    const links = data.onward.filter((one) => one.outcomes.indexOf(outcome) >= 0)
+      .map((one) => el("a", { "class": "button", href: one.page }, ["Go on: " + one.title]));
+    return links.length ? el("p", { "class": "print-not" }, links) : null;
+  }
+
   function version() {
     return el("p", { "class": "quiet small" }, ["Rules version " + data.rules + ", edition: " + data.edition.name + "."]);
   }
@@ -61,6 +68,6 @@ Guide.page.show = (function () {
   }
 
   return {
-    word: word, list: list, part: part, standing: standing, rest: rest, care: care, keep: keep, link: link, copy: copy, version: version, changes: changes
+    word: word, list: list, part: part, standing: standing, rest: rest, care: care, onward: onward, keep: keep, link: link, copy: copy, version: version, changes: changes
   };
 })();
