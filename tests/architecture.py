@@ -32,6 +32,7 @@ NAMED_NUMBERS = {
     "calculators/drawing_wood.py": {"DOT", "UPRIGHT", "TALL", "STEEP"},
     "calculators/layout_places.py": {"QUARTERS"},
     "calculators/plan_system.py": {"MOST_SHOWN"},
+    "calculators/spur_canes.py": {"LOW"},
     "calculators/tally_counts.py": {"OR_MORE"},
     "calculators/wording.py": {"TWO_FIGURES"},
 }
