@@ -5,7 +5,7 @@ import pytest
 from generator.answers.compute import compute
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import Outcome, Winter
-from tests.published.printed import numbers_in, prints
+from tests.published.printed import NUMBER, numbers_in, prints, rules
 from tests.published.vines import of_those, outcome, printed
 
 SOUND = {
@@ -271,3 +271,18 @@ def test_a_block_goes_on_bearing(rulebook: Rulebook, table: str) -> None:
     shoot, no winter's work leaves a vine without fruit."""
     bare = {one.id for one in rulebook.decisions[table].outcomes for each in one.winters if each.crop_pct and each.crop_pct[0] == 0}
     assert bare == ({"replant", "grow_trunk"} if table == "structure_renewal" else set())
+
+
+SAID = [
+    (look, one.text, " ".join(cite.id for cite in one.cites))
+    for look in ("arm_in_decline", "young_vine")
+    for one in rules().looks[look].says
+    if one.cites and NUMBER.search(one.text)
+]
+
+
+@pytest.mark.parametrize(("look", "text", "evidence"), SAID)
+def test_figures_beside_the_drawings_are_printed(rulebook: Rulebook, look: str, text: str, evidence: str) -> None:
+    """Every figure that is said beside the drawings of a young vine and an arm in decline stands in what the sentence cites."""
+    there = set().union(*(prints(rulebook, name) for name in evidence.split()))
+    assert {float(number) for number in NUMBER.findall(text)} <= there, look
