@@ -19,7 +19,7 @@ from generator.calculators.wording import Catalogue, worded
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm
 
-LISTS = ("options", "compared")
+LISTS = ("options", "compared", "canes")
 RECORDS = ("rows", "groups", "paired", "bearers")  # of a calculator that takes rows: numbers without sentences
 
 
@@ -90,8 +90,8 @@ def recorded(rulebook: Rulebook, form: CalculatorForm, result: Any) -> dict[str,
     """Of a calculator that takes rows: its records without what was left out, and the facts that it gives, ready to be asked of others."""
     if not form.rows:
         return {}
-    facts = {one.fact: from_number(fact_spec(rulebook, rulebook.facts[one.fact]), one.number) for one in result.facts}
-    return {name: opened(getattr(result, name)) for name in RECORDS} | {"facts": facts}
+    facts = {one.fact: from_number(fact_spec(rulebook, rulebook.facts[one.fact]), one.number) for one in getattr(result, "facts", [])}
+    return {name: opened(getattr(result, name)) for name in RECORDS if hasattr(result, name)} | ({"facts": facts} if facts else {})
 
 
 def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any) -> dict:

@@ -92,8 +92,10 @@ def _input(entry: dict) -> Input:
     return Input(entry["fact"], entry.get("optional", False), also=entry.get("also", ""), fold=fold, in_view=in_view)
 
 
-def _column(entry: dict) -> RowColumn:
-    """A column of the rows that a calculator takes."""
+def _column(entry: str | dict) -> RowColumn:
+    """A column of the rows that a calculator takes: a fact by its id, or one of its own."""
+    if isinstance(entry, str):
+        return RowColumn(entry, fact=True)
     low, high = entry["range"]
     return RowColumn(entry["id"], entry["label"], entry["observe"], low, high, entry.get("needed", False))
 

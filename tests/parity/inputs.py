@@ -70,7 +70,7 @@ def of_input(rng: random.Random, function: Any, rulebook: Rulebook, name: str, w
         return of_series(rng, series, edge)
     form = rulebook.calculators.get(function.__name__)
     if form and form.rows and name == ROWS:
-        return of_rows(rng, function, form, edge)
+        return of_facts(rng, rulebook, form, edge) if all(one.fact for one in form.rows) else of_rows(rng, function, form, edge)
     if name in rulebook.facts:
         return of_fact(rng, rulebook.facts[name], wanted, edge)
     named = [text for name, text in function.__globals__.items() if name.isupper() and isinstance(text, str)]
@@ -93,6 +93,14 @@ def of_rows(rng: random.Random, function: Any, form: CalculatorForm, edge: bool)
             row = replace(row, **{one.id: of_column(rng, one, edge) for one in others})
         rows.append(row)
     return rows
+
+
+def of_facts(rng: random.Random, rulebook: Rulebook, form: CalculatorForm, edge: bool) -> list[Any]:
+    """Rows whose columns are facts: mostly a few, now and then none or one too many."""
+    record = record_of(form)
+    wanted = fields(record)
+    amount = rng.choice([0, 1, 2, 2, 3, 3, 4, 5, 6, 8, 9])
+    return [record(**{name: of_fact(rng, rulebook.facts[name], kind, edge) for name, kind in wanted.items()}) for _ in range(amount)]
 
 
 def of_column(rng: random.Random, column: RowColumn, edge: bool) -> int:

@@ -16,7 +16,7 @@ NORMAL, DEEP = 20_000, 100_000
 # Tries up to a hundred layouts and draws some, reckons every bearer again without each cane, or has answers of many lines: so many times fewer inputs.
 SEARCHES = {
     "layout_options": 20, "bud_fruitfulness": 10, "balanced_nodes": 10, "vine_balance": 10, "node_number": 5, "nodes_for_yield": 2, "yield_forecast": 2,
-    "bud_sample_size": 4,
+    "bud_sample_size": 4, "cane_choice": 40,
 }  # fmt: skip
 
 
