@@ -10,7 +10,7 @@ from typing import Any, get_type_hints
 from generator.answers import encode
 from generator.answers.behind import behind
 from generator.answers.ends import ends
-from generator.answers.plans import plan_tables
+from generator.answers.plans import plan_facts, plan_tables
 from generator.answers.records import plain
 from generator.answers.specs import column_specs
 from generator.answers.tables import feeding_order
@@ -36,7 +36,7 @@ DRAWN = ["drawing"]
 STYLES = ["guide.css", "look.css", "tally.css"]
 # The ranked layouts: their page's own scripts. Large sums, as those of the plan, are files of their own, which come with the first answer.
 OPTIONS, RANKED, PLAN_SUMS = "layout_options", ["drawing.js", "layout.js"], "plan.sums.js"
-SUMS_LATER = [OPTIONS, "bearer_reach", "injury_adjustment", "node_number", "nodes_for_yield", "yield_forecast"]
+SUMS_LATER = [OPTIONS, "bearer_reach", "injury_adjustment", "node_number", "nodes_for_yield", "spur_position", "yield_forecast"]
 PLAN_SENTENCES, PLAN_WORDS = ["plan.", "node_number."], ["choice.", "term."]
 
 
@@ -48,7 +48,7 @@ def script_files(rulebook: Rulebook) -> dict[str, str]:
     scripts = {"core.js": core(list(rulebook.calculators)), "plan.js": plan_script(rulebook)}
     scripts |= {f"d/{table.id}.js": decision_script(rulebook, table) for table in rulebook.decisions.values()}
     scripts |= {f"c/{form.id}.js": calculator_script(rulebook, form) for form in rulebook.calculators.values()}
-    scripts |= {PLAN_SUMS: sums(PLAN, INFLUENCE)} | {sums_of(name): sums(name) for name in SUMS_LATER if name in rulebook.calculators}
+    scripts |= {PLAN_SUMS: sums(PLAN, INFLUENCE)} | {sums_of(name): sums_later(rulebook, rulebook.calculators[name]) for name in SUMS_LATER if name in rulebook.calculators}
     tallies = [form.id for form in rulebook.calculators.values() if takes_tally(form)]
     scripts |= {sums_of(name): tally_sums(rulebook, rulebook.calculators[name]) for name in tallies}
     look = {FOLDER + name: slim_style(asset(name)) for name in STYLES} | {FOLDER + "mark.svg": asset("mark.svg")}
@@ -139,6 +139,13 @@ def sums_of(name: str) -> str:
     return f"c/{name}.sums.js"
 
 
+def sums_later(rulebook: Rulebook, form: CalculatorForm) -> str:
+    """What comes with the first answer of such a calculator: the tables that it asks, and its sums."""
+    nothing = {"forms": [], "words": [], "facts": [], "units": []}
+    tables = [add({"later": True, "catalogue": nothing, **asked_tables(rulebook, form)})] if form.tables else []
+    return "\n".join([*tables, sums(form.id)])
+
+
 def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
     """The script of a calculator's page: the calculator compiled, unless its sums come later, its form's data and its values."""
     data = calculator_data(rulebook, form)
@@ -181,7 +188,7 @@ def calculator_data(rulebook: Rulebook, form: CalculatorForm) -> dict[str, Any]:
         **({"rows": [{"id": one.id, "high": one.high} for one in form.rows]} if form.rows else {}),
         **({"uses": uses(rulebook, form)} if form.used_in else {}),
         "values": encode.encode_numbers(rulebook, form.id),
-        **(asked_tables(rulebook, form) if form.tables else {}),
+        **(asked_tables(rulebook, form) if form.tables and form.id not in SUMS_LATER else {}),
     }
 
 
@@ -218,7 +225,7 @@ def plan_script(rulebook: Rulebook) -> str:
         **page_data(rulebook, PLAN, ""),
         "groups": plain(of_plan(rulebook)),
         "stages": {stage.id: {"number": stage.number, "title": stage.title} for stage in rulebook.stages.values()},
-        "catalogue": bare_catalogue(encode.encode_catalogue(rulebook, sentences, named, list(rulebook.facts))),
+        "catalogue": bare_catalogue(encode.encode_catalogue(rulebook, sentences, named, plan_facts(rulebook))),
         "tables": bare_tables(rulebook, tables, {table["id"] for table in tables}),
         "main": DECISION,
         "ends": plain(ends(rulebook)),
