@@ -53,7 +53,9 @@ def pick(canes: list[Judged], wanted: Wanted) -> Picked:
     left = [k for k in range(len(canes)) if k not in best and k not in spurs]
     spare = best_of(canes, [k for k in left if can_be_laid(canes[k])])[:1] if wanted.reserve else []
     rest = [k for k in left if k not in spare and can_be_spur(canes[k])]
-    others = lowest_of(canes, rest)[: wanted.instead] if len(best) < wanted.canes else []
+    # Spurs that serve no laid cane stand in the place of a missing one already.
+    instead = wanted.instead * (wanted.canes - len(best)) - max(0, len(spurs) - len(best))
+    others = lowest_of(canes, rest)[: max(0, instead)]
     return Picked(best, sides_of(canes, best, wanted.canes), spurs, others, spare)
 
 
