@@ -16,6 +16,9 @@ from generator.reading.tables import CalculatorForm, RowColumn
 from tests.parity.numbers import Maker, fields, signature
 
 
+FEW = 20
+
+
 def a_number(rng: random.Random, low: float, high: float, step: float, edge: bool) -> float:
     """A number from low to high: on a step or anywhere; at the edge an end, its neighbour, a half, zero, a tie."""
     anywhere = rng.uniform(low, high)
@@ -115,6 +118,15 @@ def a_case(rng: random.Random, function: Any, rulebook: Rulebook, edge: bool) ->
     (inputs, values), _ = signature(function)
     asked = {name: of_input(rng, function, rulebook, name, wanted, edge) for name, wanted in fields(inputs).items()}
     return [inputs(**asked), values_of(rng, rulebook, values, edge, function.__name__)]
+
+
+def some_cases(rng: random.Random, function: Any, rulebook: Rulebook, count: int) -> list[list]:
+    """So many calls, every second one at the edge. A calculator that asks tables gets one of a few records of values again and again, so
+    that its tables, which travel with them, travel a few times only."""
+    cases = [a_case(rng, function, rulebook, edge=bool(turn % 2)) for turn in range(count)]
+    if TABLES in fields(signature(function)[0][1]):
+        return [[inputs, cases[turn % FEW][1]] for turn, (inputs, _) in enumerate(cases)]
+    return cases
 
 
 def values_of(rng: random.Random, rulebook: Rulebook, values: Any, edge: bool, calculator: str = "") -> Any:
