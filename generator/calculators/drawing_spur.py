@@ -69,6 +69,13 @@ def wood_of(x: int, height: int, canes: Canes) -> Wood:
     return Wood(Point(x, 0), top, Point(x + higher * HALF, -height - higher * STEP - HALF))
 
 
+def pile(wood: Wood, foot: Point) -> list[Point]:
+    """The old wood from a foot to its top; that of many winters is crooked."""
+    if wood.foot.y - wood.top.y > 2 * STEP:
+        return [foot, Point(wood.foot.x + HALF, wood.top.y // 2), wood.top]
+    return [foot, wood.top]
+
+
 def arm_at(wood: Wood) -> list[Shape]:
     """The piece of arm that the position stands on."""
     return [line("arm", [Point(wood.foot.x - PANEL // 2 + 2 * HALF, 0), Point(wood.foot.x + PANEL // 2 - 2 * HALF, 0)])]
@@ -90,7 +97,7 @@ def way(wood: Wood, place: int) -> list[Point]:
 
 def standing(wood: Wood, canes: Canes) -> list[Shape]:
     """Everything before the cut."""
-    shapes = [line("old", [wood.foot, wood.top, wood.tip])]
+    shapes = [line("old", pile(wood, wood.foot) + [wood.tip])]
     for k in [TOP, UPPER, LOWER, LOW]:
         if stands(canes, k):
             shapes.append(line("cane", way(wood, k)))
@@ -169,10 +176,10 @@ def old_left(wood: Wood, canes: Canes, chosen: Chosen) -> list[Shape]:
     """The older wood: what stays, and in broken lines what has gone."""
     cuts = old_cuts(wood, canes, chosen)
     if len(cuts) == 0:
-        return [line("old", [wood.foot, wood.top, wood.tip])]
+        return [line("old", pile(wood, wood.foot) + [wood.tip])]
     if cuts[0].y >= wood.top.y:
-        return [line("old off", [cuts[0], wood.top, wood.tip]), line("old", [wood.foot, cuts[0]])]
-    return [line("old off", [cuts[0], wood.tip]), line("old", [wood.foot, wood.top, cuts[0]])]
+        return [line("old off", pile(wood, cuts[0]) + [wood.tip]), line("old", [wood.foot, cuts[0]])]
+    return [line("old off", [cuts[0], wood.tip]), line("old", pile(wood, wood.foot) + [cuts[0]])]
 
 
 def describe_spur(canes: Canes, chosen: Chosen, height_cm: float, cuts: int) -> list[Say]:
