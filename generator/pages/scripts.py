@@ -16,7 +16,7 @@ from generator.answers.specs import column_specs
 from generator.answers.tables import feeding_order
 from generator.calculators.plan_system import DECISION
 from generator.compiler.script import compile_module, helpers_for, module_order
-from generator.pages import wording
+from generator.pages import canes, wording
 from generator.pages.decisions import is_long
 from generator.pages.packing import add, bare_candidates, bare_catalogue, bare_tables
 from generator.pages.questions import of_calculator, of_decision, of_plan
@@ -33,10 +33,11 @@ SENTENCES = ["answers.", "guard."]
 PLAN = "block_plan"
 INFLUENCE = "plan_influence"
 DRAWN = ["drawing"]
+LOOKS = ["true_size.js"]
 STYLES = ["guide.css", "look.css", "tally.css"]
 # The ranked layouts: their page's own scripts. Large sums, as those of the plan, are files of their own, which come with the first answer.
 OPTIONS, RANKED, PLAN_SUMS = "layout_options", ["drawing.js", "layout.js"], "plan.sums.js"
-SUMS_LATER = [OPTIONS, "bearer_reach", "injury_adjustment", "node_number", "nodes_for_yield", "spur_position", "yield_forecast"]
+SUMS_LATER = [OPTIONS, "bearer_reach", "cane_choice", "injury_adjustment", "node_number", "nodes_for_yield", "spur_position", "yield_forecast"]
 PLAN_SENTENCES, PLAN_WORDS = ["plan.", "node_number."], ["choice.", "term."]
 
 
@@ -51,6 +52,7 @@ def script_files(rulebook: Rulebook) -> dict[str, str]:
     scripts |= {PLAN_SUMS: sums(PLAN, INFLUENCE)} | {sums_of(name): sums_later(rulebook, rulebook.calculators[name]) for name in SUMS_LATER if name in rulebook.calculators}
     tallies = [form.id for form in rulebook.calculators.values() if takes_tally(form)]
     scripts |= {sums_of(name): tally_sums(rulebook, rulebook.calculators[name]) for name in tallies}
+    scripts |= {name: asset(name) for name in LOOKS}
     look = {FOLDER + name: slim_style(asset(name)) for name in STYLES} | {FOLDER + "mark.svg": asset("mark.svg")}
     return look | {FOLDER + name: slim(text) for name, text in scripts.items()}
 
@@ -142,8 +144,9 @@ def sums_of(name: str) -> str:
 def sums_later(rulebook: Rulebook, form: CalculatorForm) -> str:
     """What comes with the first answer of such a calculator: the tables that it asks, and its sums."""
     nothing = {"forms": [], "words": [], "facts": [], "units": []}
-    tables = [add({"later": True, "catalogue": nothing, **asked_tables(rulebook, form)})] if form.tables else []
-    return "\n".join([*tables, sums(form.id)])
+    late = canes.with_the_sums(calculator_data(rulebook, form)) if canes.takes_facts(form) else nothing
+    tables = [add({"later": True, "catalogue": late, **asked_tables(rulebook, form)})] if form.tables else []
+    return "\n".join([*tables, sums(form.id), *(map(asset, canes.SAID) if canes.takes_facts(form) else [])])
 
 
 def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
@@ -153,8 +156,9 @@ def calculator_script(rulebook: Rulebook, form: CalculatorForm) -> str:
     end = [*onward, asset("sums.js"), asset("calculator.js"), "Guide.page.calculator();\n"]
     if takes_tally(form):
         return "\n".join([add(from_the_start(data) | {"sums": FOLDER + sums_of(form.id)}), *by_node(data), *map(asset, FIRST), *end])
-    shown = RANKED if form.id == OPTIONS else draws(form)
+    shown = RANKED if form.id == OPTIONS else canes.BOARD if canes.takes_facts(form) else draws(form)
     if form.id in SUMS_LATER:
+        data = canes.from_the_start(data) if canes.takes_facts(form) else data
         return "\n".join([add(data | {"sums": FOLDER + sums_of(form.id)}), *by_node(data), *map(asset, shown), *end])
     return "\n".join([*map(compiled, own_modules(form.id)), add(data), *by_node(data), *map(asset, shown), *end])
 
@@ -185,7 +189,8 @@ def calculator_data(rulebook: Rulebook, form: CalculatorForm) -> dict[str, Any]:
         "inputs": [{"id": name, "type": kind.__name__} for name, kind in hints.items()],
         "required": [needed.fact for needed in form.inputs if not needed.optional],
         "outputs": [{"id": one.id, "label": one.label, "unit": one.unit, "digits": one.digits} for one in form.outputs],
-        **({"rows": [{"id": one.id, "high": one.high} for one in form.rows]} if form.rows else {}),
+        **({"rows": [{"id": one.id, "high": one.high} for one in form.rows]} if takes_tally(form) else {}),
+        **(canes.board(rulebook, form) if canes.takes_facts(form) else {}),
         **({"uses": uses(rulebook, form)} if form.used_in else {}),
         "values": encode.encode_numbers(rulebook, form.id),
         **(asked_tables(rulebook, form) if form.tables and form.id not in SUMS_LATER else {}),
@@ -198,7 +203,8 @@ def asked_tables(rulebook: Rulebook, form: CalculatorForm) -> dict[str, Any]:
     names = [table["id"] for table in tables]
     rows = {name: f"../d/{rows_page(rulebook.decisions[name], None)}" for name in names}
     comes = {name: {one.id: after(one) for one in rulebook.decisions[name].outcomes if one.spring or one.winters} for name in names}
-    return {"tables": bare_tables(rulebook, tables, set(names), sourced=False), "rows": rows, "sides": {}, "after": comes}
+    sides = {name: list(rulebook.decisions[name].sides) for name in names if rulebook.decisions[name].sides}
+    return {"tables": bare_tables(rulebook, tables, set(names), sourced=False), "rows": rows, "sides": sides, "after": comes}
 
 
 def uses(rulebook: Rulebook, form: CalculatorForm) -> list[dict[str, Any]]:

@@ -9,7 +9,7 @@ Guide.page.calculator = function () {
   const questions = [].concat.apply([], data.groups.map((group) => group.questions));
 
   function input(field, facts) {
-    if (field.id === "rows" && page.tally) { return page.tally.state.rows; }
+    if (field.id === "rows") { return page.rows(); }
     if (field.type === "list") {
       return questions.filter((one) => one.series === field.id).map((one) => Guide.facts.maybe(facts, one.id));
     }
@@ -103,10 +103,10 @@ Guide.page.calculator = function () {
 
   function reckon(all, fragment, headline, rest) {
     const inputs = {};
-    data.inputs.forEach((field) => { inputs[field.id] = input(field, all.facts); });
     if (data.tables) { data.values.tables = data.tables; }
     let result = null;
     try {
+      data.inputs.forEach((field) => { inputs[field.id] = input(field, all.facts); });
       result = Guide[data.name][data.name](inputs, data.values);
     } catch (error) {
       headline.textContent = "This cannot be worked out: " + error.message + ".";
@@ -126,5 +126,5 @@ Guide.page.calculator = function () {
     page.again = function () { page.reckon(headline, () => { reckon(all, fragment, headline, rest); }); };
     page.again();
   });
-  if (page.tally) { page.tallyBoard.open(); }
+  if (page.opened) { page.opened(); }
 };

@@ -1,5 +1,5 @@
 // The board of the tally: its buttons, fields and tables, and how they are bound to what tally.js does.
-Guide.page.tallyBoard = (function () {
+(function () {
   "use strict";
   const page = Guide.page;
   const el = page.el;
@@ -175,14 +175,14 @@ Guide.page.tallyBoard = (function () {
     return el("section", { "class": "print-not" }, [el("h2", {}, ["Keep or send it"]), el("p", {}, ["A tally is too long for a link. Save it as CSV and send the file: whoever opens it on this page sees the same."])]);
   };
 
+  page.rows = function () { return state.rows; };
+
   // Once the form stands and is filled.
-  function open() {
+  page.opened = function () {
     tally.load(page.store.winter(new Date()));
     if (state.rows.length === 0 && page.tallies.block() === "") { tally.keep(); }
     tally.show();
     document.getElementById("form").addEventListener("change", renamed);
     document.getElementById("clear").addEventListener("click", () => { tally.load(state.winter); tally.show(); tally.tell("The tallies are cleared too."); });
-  }
-
-  return { open: open };
+  };
 })();
