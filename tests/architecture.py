@@ -27,10 +27,12 @@ NAMED_NUMBERS = {
     "calculators/cane_path.py": {"PIECES"},
     "calculators/counting.py": {"PARTS"},
     "calculators/drawing_frame.py": {"LINES_OF_TEXT", "MARGIN", "TALLEST", "WIDEST", "ROOM_UNDER"},
+    "calculators/drawing_spur.py": {"PANEL", "LETTERS", "LOWEST", "TALLEST", "STEP", "GROWN", "FIRST", "INTERNODE", "OVER", "HALF", "DOT", "LEAN"},
     "calculators/drawing_views.py": {"ACROSS", "EDGE", "LETTERS", "BAR", "TICK", "DOT", "TICKS", "FIVE", "TEN", "MOST_SHOWN"},
     "calculators/drawing_wood.py": {"DOT", "UPRIGHT", "TALL", "STEEP"},
     "calculators/layout_places.py": {"QUARTERS"},
     "calculators/plan_system.py": {"MOST_SHOWN"},
+    "calculators/spur_canes.py": {"LOW"},
     "calculators/tally_counts.py": {"OR_MORE"},
     "calculators/wording.py": {"TWO_FIGURES"},
 }

@@ -15,12 +15,13 @@ def behind(rulebook: Rulebook, calculator: str) -> dict[str, Any]:
     taken has no one number: its figures are among the sources of the calculators that hold them side by side."""
     compared = compared_values(calculator)
     values = [value_used(rulebook, name) for name in value_ids(calculator) if name not in compared]
-    uses = {name: {"sources": [], "cautions": list(table.cautions)} for name, table in rulebook.decisions.items()}
+    decisions = {name: table for name, table in rulebook.decisions.items() if in_plan(rulebook, table.stage)}
+    uses = {name: {"sources": [], "cautions": list(table.cautions)} for name, table in decisions.items()}
     uses |= {
         name: {"sources": [cite.id for cite in form.cites] + _figures(rulebook, set(compared) & set(form.values)), "cautions": list(form.cautions)}
         for name, form in rulebook.calculators.items()
     }
-    cited = [cite.id for table in rulebook.decisions.values() for row in table.rows for cite in row.cites]
+    cited = [cite.id for table in decisions.values() for row in table.rows for cite in row.cites]
     cited += [source for kind in (*uses.values(), *values) for source in kind["sources"]]
     return {
         "values": values,
@@ -28,6 +29,12 @@ def behind(rulebook: Rulebook, calculator: str) -> dict[str, Any]:
         "sources": {name: _brief(rulebook, name) for name in dict.fromkeys(cited)},
         "cautions": {one["id"]: one for one in cautions(rulebook, list(rulebook.cautions))},
     }
+
+
+def in_plan(rulebook: Rulebook, stage: str) -> bool:
+    """True for a stage that asks something of the plan. What is decided at each vine, by the person with the shears, is not planned for
+    the block: its facts and tables have pages of their own."""
+    return stage in rulebook.stages and bool(rulebook.stages[stage].asks)
 
 
 def picked(found: dict[str, Any], parts: list[Any]) -> dict[str, Any]:

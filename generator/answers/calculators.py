@@ -5,6 +5,7 @@ from typing import Any, get_type_hints
 
 from generator.answers.border import from_number
 from generator.answers.catalogue import catalogue
+from generator.answers.decisions import cited, shown_reason, work
 from generator.answers.encode import calculator_class, calculator_module, compared_values, value_ids, values_record
 from generator.answers.given import BadInput, Given, given
 from generator.answers.link import link
@@ -19,7 +20,7 @@ from generator.calculators.wording import Catalogue, worded
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm
 
-LISTS = ("options", "compared")
+LISTS = ("options", "compared", "canes")
 RECORDS = ("rows", "groups", "paired", "bearers")  # of a calculator that takes rows: numbers without sentences
 
 
@@ -90,8 +91,8 @@ def recorded(rulebook: Rulebook, form: CalculatorForm, result: Any) -> dict[str,
     """Of a calculator that takes rows: its records without what was left out, and the facts that it gives, ready to be asked of others."""
     if not form.rows:
         return {}
-    facts = {one.fact: from_number(fact_spec(rulebook, rulebook.facts[one.fact]), one.number) for one in result.facts}
-    return {name: opened(getattr(result, name)) for name in RECORDS} | {"facts": facts}
+    facts = {one.fact: from_number(fact_spec(rulebook, rulebook.facts[one.fact]), one.number) for one in getattr(result, "facts", [])}
+    return {name: opened(getattr(result, name)) for name in RECORDS if hasattr(result, name)} | ({"facts": facts} if facts else {})
 
 
 def values_used(rulebook: Rulebook, name: str, result: Any) -> list[dict]:
@@ -118,7 +119,8 @@ def figures_named(says: list[Say]) -> set[str]:
 
 def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any) -> dict:
     """The result in words."""
-    words = catalogue(rulebook)
+    words, reasons = catalogue(rulebook), getattr(result, "reasons", [])
+    told = list(dict.fromkeys((one.table, one.outcome) for one in reasons))
     values = values_used(rulebook, form.id, result)
     used = [fact for fact, status in zip(facts.facts.ids, facts.facts.statuses) if status >= ASSUMED]
     rests_on = rests(words, facts.specs, [rest(facts.specs, facts.facts, fact) for fact in used])
@@ -130,7 +132,9 @@ def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any
         "outputs": outputs(form, result),
         "ask_next": "",
         "status": STATUS_NAMES[weakest(facts.facts, used)],
-        "reasons": [],
+        "reasons": [shown_reason(rulebook, words, one) for one in reasons],
+        **({"work": [{"table": table, "outcome": name, **work(rulebook, table, name)} for table, name in told]} if form.tables else {}),
+        **({"steps": [worded(words, say, "si") for say in result.steps]} if hasattr(result, "steps") else {}),
         "rests_on": rests_on,
         "assumed": [one["fact"] for one in rests_on if one["status"] == "assumed"],
         "would_change": [],
@@ -140,8 +144,8 @@ def _as_data(rulebook: Rulebook, form: CalculatorForm, facts: Given, result: Any
         "working": [worded(words, say, "si") for say in result.working],
         "notes": [worded(words, say, "si") for say in result.notes],
         "values": values,
-        "sources": sources(rulebook, [*(cite.id for cite in form.cites), *(name for value in values for name in value["sources"])]),
-        "cautions": cautions(rulebook, list(form.cautions)),
+        "sources": sources(rulebook, [*(cite.id for cite in form.cites), *(name for value in values for name in value["sources"]), *(name for one in reasons for name in one.sources), *(name for pair in told for name in cited(rulebook, *pair))]),
+        "cautions": cautions(rulebook, [*form.cautions, *(name for one in reasons for name in one.cautions)]),
         **stamp(rulebook),
         "link": link(rulebook, f"c/{form.id}.html", facts),
     }

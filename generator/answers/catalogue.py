@@ -67,7 +67,7 @@ def _all_words(rulebook: Rulebook) -> dict[str, str]:
         works = [(kind, outcome, getattr(outcome, kind)) for kind in WORK for outcome in decision.outcomes]
         found |= {f"{kind}.{decision.id}.{outcome.id}": text for kind, outcome, text in works if text}
     found |= {f"calculator.{form.id}": form.title for form in rulebook.calculators.values()}
-    found |= {f"column.{form.id}.{one.id}": one.label for form in rulebook.calculators.values() for one in form.rows}
+    found |= {f"column.{form.id}.{one.id}": one.label for form in rulebook.calculators.values() for one in form.rows if not one.fact}
     found |= {f"stage.{stage.id}": stage.title for stage in rulebook.stages.values()}
     found |= {f"term.{term.id}": term.term for term in rulebook.terms.values()}
     for value in rulebook.values.values():

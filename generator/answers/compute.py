@@ -18,7 +18,8 @@ def compute(rulebook: Rulebook, name: str, inputs: dict[str, Any]) -> dict:
     rests on), reasons [{table, row, text, outcome, weight, standing, sources, note}] strongest first, rests_on [{fact,
     label, value, status, text}], assumed [fact], would_change [{fact, value, outcome, text}], working [sentence],
     sources, cautions [{id, label, text, defer}], rules, edition, link (the page that shows it, from the root of the site); a
-    decision also covered, outcome ("" while open), possible [outcome], work {action, target, years} as far as its table says,
+    decision also covered, outcome ("" while open), possible [outcome], work {action, target, years, onward, spring, winters [{do, crop_pct, standing, sources}]} as
+    far as its table says,
     and also [sentence], what has to be done besides; a calculator also outputs {id: number or null}, notes [sentence] and
     values. `block_plan` gives what plan() gives."""
     if name == plans.PLAN:

@@ -13,6 +13,7 @@ from generator.calculators.changes import Change, would_change
 from generator.calculators.specs import FactSpec, spec_of
 from generator.calculators.wording import Catalogue, worded
 from generator.reading.rulebook import Rulebook
+from generator.reading.tables import Outcome
 
 
 def decide(rulebook: Rulebook, decision: str, inputs: dict[str, Any]) -> dict:
@@ -38,16 +39,16 @@ def _as_data(rulebook: Rulebook, facts: Given, found: Answer, changes: list[Chan
         "covered": found.covered,
         "outcome": found.outcome,
         "possible": found.possible,
-        "work": _work(rulebook, found),
+        "work": work(rulebook, found.decision, found.outcome),
         "also": [worded(words, say, "si") for say in found.also],
         "ask_next": found.ask_next,
         "status": found.status,
-        "reasons": [_reason(rulebook, words, reason) for reason in found.reasons],
+        "reasons": [shown_reason(rulebook, words, reason) for reason in found.reasons],
         "rests_on": rests_on,
         "assumed": [rest["fact"] for rest in rests_on if rest["status"] == "assumed"],
         "would_change": [shown_change(words, specs, change) for change in changes],
         "working": [worded(words, step, "si") for step in found.steps],
-        "sources": sources(rulebook, [name for reason in found.reasons for name in reason.sources]),
+        "sources": sources(rulebook, [*(name for r in found.reasons for name in r.sources), *cited(rulebook, found.decision, found.outcome)]),
         "cautions": cautions(
             rulebook, [*(n for r in found.reasons for n in r.cautions), *(n for d in chain for n in d.cautions)]
         ),
@@ -56,13 +57,31 @@ def _as_data(rulebook: Rulebook, facts: Given, found: Answer, changes: list[Chan
     }
 
 
-def _work(rulebook: Rulebook, found: Answer) -> dict[str, str]:
-    """What the outcome means for the work, as far as its table says: action (this winter), target, years."""
-    outcomes = [one for one in rulebook.decisions[found.decision].outcomes if one.id == found.outcome]
-    return {kind: getattr(one, kind) for one in outcomes for kind in WORK if getattr(one, kind)}
+def work(rulebook: Rulebook, table: str, outcome: str) -> dict[str, Any]:
+    """What an outcome means for the work, as far as its table says: action (this winter), target, years, spring, winters."""
+    one = _outcome(rulebook, table, outcome)
+    if one is None:
+        return {}
+    winters = [
+        {"do": each.do, "crop_pct": list(each.crop_pct), "standing": each.standing, "sources": [cite.id for cite in each.cites]}
+        for each in one.winters
+    ]
+    said = {kind: getattr(one, kind) for kind in (*WORK, "onward", "spring")} | {"winters": winters}
+    return {kind: said[kind] for kind in said if said[kind]}
 
 
-def _reason(rulebook: Rulebook, words: Catalogue, reason: Reason) -> dict:
+def _outcome(rulebook: Rulebook, table: str, outcome: str) -> Outcome | None:
+    """The outcome as its table has it; None while it is open."""
+    return next((one for one in rulebook.decisions[table].outcomes if one.id == outcome), None)
+
+
+def cited(rulebook: Rulebook, table: str, outcome: str) -> list[str]:
+    """What the winters of an outcome rest on."""
+    one = _outcome(rulebook, table, outcome)
+    return [cite.id for each in one.winters for cite in each.cites] if one else []
+
+
+def shown_reason(rulebook: Rulebook, words: Catalogue, reason: Reason) -> dict:
     """A row that speaks for the answer; note is what its sources say against it, if anything."""
     row = next(row for row in rulebook.decisions[reason.table].rows if row.id == reason.row)
     return {

@@ -35,7 +35,7 @@ def describe(rulebook: Rulebook, name: str) -> dict:
         "title": form.title if form else "Block plan",
         "question": form.question if form else "What is to be done in this block?",
         "inputs": inputs,
-        **({"rows": columns_described(form)} if name in rulebook.calculators and form.rows else {}),
+        **({"rows": columns_described(rulebook, form)} if name in rulebook.calculators and form.rows else {}),
         "values": [_value(rulebook, value) for value in _values(rulebook, name, inputs)],
         "outputs": _outputs(rulebook, name),
         **stamp(rulebook),

@@ -13,9 +13,12 @@ from generator.answers.catalogue import catalogue, message_form, message_forms, 
 from generator.answers.figures import figures
 from generator.answers.records import plain, record
 from generator.answers.specs import fact_specs, unit_specs
-from generator.answers.tables import base_facts, candidates_for, feeding_order, tables_for
+from generator.answers.tables import base_facts, candidates_for, feeding_order, tables_for, tables_of_form
+from generator.calculators.tables import Table
 from generator.reading.items import Value
 from generator.reading.rulebook import Rulebook
+
+TABLES = "tables"  # the field of a Values record that holds the decision tables a calculator asks
 
 
 def encode_facts(rulebook: Rulebook, ids: Iterable[str] | None = None) -> list[dict]:
@@ -76,9 +79,24 @@ def encode_whole_catalogue(rulebook: Rulebook) -> dict:
 
 def encode_values(rulebook: Rulebook, calculator: str) -> dict[str, Any]:
     """The calculator's Values record: for each value that its record names the number followed, or every figure where the record
-    wants the list. Raises KeyError for an unknown value."""
+    wants the list; under `tables` the decision tables that it asks. Raises KeyError for an unknown value."""
+    return encode_numbers(rulebook, calculator) | ({TABLES: plain(asked_tables(rulebook, calculator))} if asks_tables(calculator) else {})
+
+
+def encode_numbers(rulebook: Rulebook, calculator: str) -> dict[str, Any]:
+    """The same without the tables."""
     hints = get_type_hints(calculator_class(calculator, "Values"))
-    return {name: _value(rulebook, rulebook.values[name], wanted) for name, wanted in hints.items()}
+    return {name: _value(rulebook, rulebook.values[name], wanted) for name, wanted in hints.items() if name != TABLES}
+
+
+def asked_tables(rulebook: Rulebook, calculator: str) -> list[Table]:
+    """The tables that a calculator asks, feeding ones first."""
+    return tables_of_form(rulebook, rulebook.calculators[calculator])
+
+
+def asks_tables(calculator: str) -> bool:
+    """True when the code of a calculator takes decision tables with its values."""
+    return TABLES in get_type_hints(calculator_class(calculator, "Values"))
 
 
 def _value(rulebook: Rulebook, value: Value, wanted: Any) -> float | list[dict]:
@@ -92,13 +110,14 @@ def values_record(rulebook: Rulebook, calculator: str) -> Any:
 
 
 def value_ids(calculator: str) -> list[str]:
-    """The ids of the values that a calculator uses: the fields of its Values record, in order."""
-    return [field.name for field in fields(calculator_class(calculator, "Values"))]
+    """The ids of the values that a calculator uses: the fields of its Values record, in order, without its tables."""
+    return [field.name for field in fields(calculator_class(calculator, "Values")) if field.name != TABLES]
 
 
 def compared_values(calculator: str) -> list[str]:
     """Those of which the calculator takes every author's figure."""
-    return [name for name, wanted in get_type_hints(calculator_class(calculator, "Values")).items() if wanted is not float]
+    hints = get_type_hints(calculator_class(calculator, "Values"))
+    return [name for name in value_ids(calculator) if hints[name] is not float]
 
 
 def calculator_module(calculator: str) -> Any:

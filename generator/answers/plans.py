@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from generator.answers.behind import behind, picked
+from generator.answers.behind import behind, in_plan, picked
 from generator.answers.catalogue import catalogue
 from generator.answers.decisions import shown_change
 from generator.answers.ends import ends
@@ -64,10 +64,16 @@ def _changes(rulebook: Rulebook, specs: list[FactSpec], facts: Facts) -> list[Ch
 
 @kept
 def plan_tables(rulebook: Rulebook) -> list[engine.Table]:
-    """The tables of all decisions, feeding tables first: what block_plan takes, here and on the page. The main decision's come
-    first, so that what led to it stands in the order in which it asks."""
+    """The tables of all decisions of the stages that a plan asks about, feeding tables first: what block_plan takes, here and on the page.
+    The main decision's come first, so that what led to it stands in the order in which it asks."""
     found: dict[str, engine.Table] = {}
     main = [name for name in rulebook.decisions if name == DECISION]
-    for decision in [*main, *rulebook.decisions]:
+    for decision in [*main, *(name for name, table in rulebook.decisions.items() if in_plan(rulebook, table.stage))]:
         found |= {table.id: table for table in tables_for(rulebook, decision)}
     return list(found.values())
+
+
+def plan_facts(rulebook: Rulebook) -> list[str]:
+    """The facts that a plan can need: those of the stages that it asks about, and what its tables ask besides."""
+    asked = {column.fact for table in plan_tables(rulebook) for column in table.columns}
+    return [fact.id for fact in rulebook.facts.values() if in_plan(rulebook, fact.stage) or fact.id in asked]

@@ -37,7 +37,7 @@ def read_sheet(rulebook: Rulebook, form: CalculatorForm, text: str) -> Sheet:
     parted_by = max(PARTED_BY, key=head.count)
     names, faults = _names(reader, _cells(head, parted_by))
     faults = [f"{at}: {fault}" for fault in faults]
-    lacking = [one.id for one in form.rows if one.needed and one.id not in names]
+    lacking = [name for name in reader.needed() if name not in names]
     if lacking:
         return Sheet([], [*faults, *(f"{at}: the column {name} is missing, every row needs it" for name in lacking)], len(body))
     rows, left_out = [], 0

@@ -6,7 +6,7 @@ from generator.calculators.facts import Maybe
 from generator.calculators.specs import FactSpec, UnitSpec
 from generator.reading.items import Fact, Unit
 from generator.reading.rulebook import Rulebook
-from generator.reading.tables import CalculatorForm
+from generator.reading.tables import CalculatorForm, RowColumn
 
 NO_BREAK = "\u00a0"
 LAST_DATE = 73049.0  # 2170-01-01: no date of a block lies beyond it
@@ -40,28 +40,34 @@ def fact_spec(rulebook: Rulebook, fact: Fact) -> FactSpec:
     )
 
 
-def column_specs(form: CalculatorForm) -> list[FactSpec]:
-    """The columns of the rows that a calculator takes, each as the spec of a whole number, so that what reads, guards and words facts does
-    so for them too."""
+def column_specs(rulebook: Rulebook, form: CalculatorForm) -> list[FactSpec]:
+    """The columns of the rows that a calculator takes: the specs of facts; one of its own as the spec of a whole number, so that what
+    reads, guards and words facts does so for it too. A fact that is not there is left out (the checker reports it)."""
     return [
-        FactSpec(
-            id=one.id,
-            word=f"column.{form.id}.{one.id}",
-            label=one.label,
-            kind="whole",
-            unit="count",
-            low=float(one.low),
-            high=float(one.high),
-            step=1.0,
-            digits=0,
-            choices=[],
-            labels=[],
-            lifetime="winter",
-            code="",
-            default=Maybe(not one.needed, 0.0),
-        )
+        fact_spec(rulebook, rulebook.facts[one.id]) if one.fact else _counted(form, one)
         for one in form.rows
+        if not one.fact or one.id in rulebook.facts
     ]
+
+
+def _counted(form: CalculatorForm, one: RowColumn) -> FactSpec:
+    """A column that only this calculator has."""
+    return FactSpec(
+        id=one.id,
+        word=f"column.{form.id}.{one.id}",
+        label=one.label,
+        kind="whole",
+        unit="count",
+        low=float(one.low),
+        high=float(one.high),
+        step=1.0,
+        digits=0,
+        choices=[],
+        labels=[],
+        lifetime="winter",
+        code="",
+        default=Maybe(not one.needed, 0.0),
+    )
 
 
 def unit_specs(rulebook: Rulebook) -> list[UnitSpec]:

@@ -8,7 +8,7 @@ from generator.calculators.changes import Candidates
 from generator.calculators.facts import Maybe
 from generator.calculators.specs import FactSpec
 from generator.reading.rulebook import Rulebook, kept
-from generator.reading.tables import Cell, Decision, Outcome, Row, Span
+from generator.reading.tables import CalculatorForm, Cell, Decision, Outcome, Row, Span
 
 POLICY_CODES = {"one_row": engine.ONE_ROW, "first_row": engine.FIRST_ROW, "collect": engine.COLLECT}
 
@@ -41,6 +41,12 @@ def base_facts(rulebook: Rulebook, decisions: list[str]) -> list[str]:
 def tables_for(rulebook: Rulebook, decision: str) -> list[engine.Table]:
     """The engine's tables that a decision needs, feeding tables first. Raises KeyError when a fact or outcome is not there."""
     return [table(rulebook, rulebook.decisions[name]) for name in feeding_order(rulebook, decision)]
+
+
+def tables_of_form(rulebook: Rulebook, form: CalculatorForm) -> list[engine.Table]:
+    """The engine's tables that a calculator asks, in the order of its form, each behind those that feed it."""
+    names = dict.fromkeys(name for asked in form.tables for name in feeding_order(rulebook, asked))
+    return [table(rulebook, rulebook.decisions[name]) for name in names]
 
 
 def table(rulebook: Rulebook, decision: Decision) -> engine.Table:

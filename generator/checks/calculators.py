@@ -4,8 +4,8 @@ A form in rules/calculators/ lists inputs, values and outputs for the page; the 
 generator/calculators/ has the records `<Name>Inputs`, `<Name>Values` and `<Name>Result`. An input may be left out in
 both or in neither (`optional: true` there, `Maybe` here); a number is a float, a whole number or a choice an int, yes
 or no a bool; a fact that is asked by node is listed once and is a `list[Maybe]`, node 1 first; `rows:` lists
-the columns of a record, and the code takes `rows: list[ThatRecord]`; `used_in:` names calculators that ask the facts
-it gives. In the example, the code takes the area as one that may be left out.
+the columns of a record, facts or its own, and the code takes `rows: list[ThatRecord]`; `used_in:` names calculators that ask the facts
+it gives; with `tables:` the record of values has `tables: list[Table]`. In the example, the code takes the area as one that may be left out.
 
 Wrong:
 
@@ -38,8 +38,9 @@ from collections.abc import Iterator
 from dataclasses import fields, is_dataclass
 from typing import Any, get_args, get_origin, get_type_hints
 
-from generator.answers.encode import calculator_class, calculator_module, value_ids
+from generator.answers.encode import TABLES, asks_tables, calculator_class, calculator_module, value_ids
 from generator.answers.rows import ROWS, record_of
+from generator.answers.specs import column_specs
 from generator.calculators.facts import Maybe
 from generator.checks.calculator_code import code_faults
 from generator.checks.shape import Check, at, listed
@@ -62,10 +63,11 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
         results = [field.name for field in fields(calculator_class(form.id, "Result"))]
         yield from _differences(form, "input", [*_fields(form), *([ROWS] if form.rows else [])], list(inputs))
         yield from _differences(form, "value", list(form.values), values)
+        yield from _differences(form, "list of", [TABLES] if form.tables else [], [TABLES] if asks_tables(form.id) else [])
         yield from _differences(form, "output", [output.id for output in form.outputs], results, all_of_code=False)
         yield from _types(rulebook, form, inputs)
         if form.rows and ROWS in inputs:
-            yield from _rows(form, inputs[ROWS])
+            yield from _rows(rulebook, form, inputs[ROWS])
         yield from _used_in(rulebook, form)
         yield from _needs(form)
 
@@ -102,12 +104,17 @@ def _types(rulebook: Rulebook, form: CalculatorForm, inputs: dict[str, Any]) -> 
             yield at(form, f"The input `{name}` is {in_form} in the form and {type_words(has)} in the code.", _mend(name, has, wanted))
 
 
-def _rows(form: CalculatorForm, has: Any) -> Iterator[Problem]:
+def _rows(rulebook: Rulebook, form: CalculatorForm, has: Any) -> Iterator[Problem]:
     """What the columns of the form and the record of the code do not have in common."""
     if get_origin(has) is not list or not is_dataclass(get_args(has)[0]):
         yield at(form, "The form names columns, and the input `rows` is no list of records in the code.", "Write `rows: list[SomeRecord]`.")
         return
-    yield from _differences(form, "column", [one.id for one in form.rows], [field.name for field in fields(record_of(form))])
+    types = get_type_hints(record_of(form))
+    yield from _differences(form, "column", [one.id for one in form.rows], list(types))
+    for spec in column_specs(rulebook, form):
+        wanted, column = TYPES[spec.kind], types.get(spec.id)
+        if column not in (None, wanted, Maybe):
+            yield at(form, f"The column `{spec.id}` is {spec.kind} in the form and {type_words(column)} in the code.", f"It should be {wanted.__name__} or Maybe in the code.")
     if not callable(getattr(calculator_module(form.id), "row_faults", None)):
         step = "Write `def row_faults(row: SomeRecord) -> list[Say]`, which gives [] for a row that can be."
         yield at(form, "The code has no function `row_faults`.", step)

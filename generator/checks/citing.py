@@ -50,6 +50,7 @@ def _cited(rulebook: Rulebook) -> Iterator[str]:
     """Every id that rows, figures, assumptions, terms, varieties, calculators, drawings and worked examples cite."""
     groups = [
         *(row.cites for decision in rulebook.decisions.values() for row in decision.rows),
+        *(one.cites for decision in rulebook.decisions.values() for outcome in decision.outcomes for one in outcome.winters),
         *(figure.cites for value in rulebook.values.values() for figure in value.figures),
         *(fact.assumed.cites for fact in rulebook.facts.values() if fact.assumed),
         *(term.cites for term in rulebook.terms.values()),

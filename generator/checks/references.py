@@ -46,6 +46,7 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
         "source": {**rulebook.evidence, **rulebook.sources},
         "publication": rulebook.sources,
         "decision": rulebook.decisions,
+        "decision or calculator": {**rulebook.decisions, **rulebook.calculators},
         "look": rulebook.looks,
     }
     for item, kind, name, line in _all(rulebook):
@@ -62,7 +63,9 @@ def _all(rulebook: Rulebook) -> Iterator[Named]:
     for form in rulebook.calculators.values():
         yield form, "stage", form.stage, 0
         yield from ((form, "fact", one.fact, 0) for one in form.inputs)
+        yield from ((form, "fact", one.id, 0) for one in form.rows if one.fact)
         yield from ((form, "value", name, 0) for name in form.values)
+        yield from ((form, "decision", name, 0) for name in form.tables)
         yield from ((form, "unit", output.unit, 0) for output in form.outputs if output.unit != YES_NO)
         yield from ((form, "source", cite.id, 0) for cite in form.cites)
         yield from ((form, "caution", name, 0) for name in form.cautions)
@@ -108,6 +111,9 @@ def _decisions(rulebook: Rulebook) -> Iterator[Named]:
         yield decision, "stage", decision.stage, 0
         yield from ((decision, "term", name, 0) for name in decision.terms)
         yield from ((decision, "caution", name, 0) for name in decision.cautions)
+        yield from ((decision, "decision or calculator", one.onward, 0) for one in decision.outcomes if one.onward)
+        winters = [one for outcome in decision.outcomes for one in outcome.winters]
+        yield from ((decision, "source", cite.id, one.line) for one in winters for cite in one.cites)
         for row in decision.rows:
             yield from ((decision, "source", cite.id, row.line) for cite in row.cites)
             yield from ((decision, "caution", name, row.line) for name in row.cautions)

@@ -87,6 +87,8 @@ def _all(rulebook: Rulebook) -> Iterator[Stands]:
     for decision in rulebook.decisions.values():
         if not decision.generated:
             yield from (Stands(decision, f"Row {row.id}", row.standing, row.cites, row.line) for row in decision.rows)
+            winters = [(outcome.id, place, one) for outcome in decision.outcomes for place, one in enumerate(outcome.winters)]
+            yield from (Stands(decision, f"Winter {k + 1} of `{name}`", one.standing, one.cites, one.line) for name, k, one in winters)
     for fact in rulebook.facts.values():
         if fact.assumed:
             yield Stands(fact, f"What `{fact.id}` assumes", fact.assumed.standing, fact.assumed.cites)

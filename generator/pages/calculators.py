@@ -10,6 +10,7 @@ from generator.pages.cites import Cited, resolve
 from generator.pages.decisions import known_words
 from generator.pages.jinja import render
 from generator.pages.paths import Links, page_path
+from generator.pages.canes import listed
 from generator.pages.tally import STYLE, takes_tally
 from generator.reading.items import Cite, Value
 from generator.reading.rulebook import Rulebook
@@ -87,8 +88,9 @@ def calculator_page(rulebook: Rulebook, form: CalculatorForm, examples: list[Wor
         more_html=more_path(form).replace(".md", ".html"),
         cautions=[rulebook.cautions[name] for name in form.cautions if name in rulebook.cautions],
         terms=[rulebook.terms[name] for name in form.terms if name in rulebook.terms],
-        columns=form.rows,
-        style=Links(page_path("calculator", form.id)).to(STYLE) if takes_tally(form) else "",
+        columns=listed(rulebook, form),
+        counted=takes_tally(form),
+        style=Links(page_path("calculator", form.id)).to(STYLE) if form.rows else "",
         scripts=["assets/guide/core.js", f"assets/guide/c/{form.id}.js"],
     )
 
@@ -113,5 +115,5 @@ def worked(rulebook: Rulebook, form: CalculatorForm, example: Example) -> Worked
     known = known_words(rulebook, without_rows(form, example.facts))
     rows = example.facts.get(ROWS, []) if form.rows else []
     if rows:
-        known = "; ".join(filter(None, [f"Rows of the tally: {len(rows)}", known]))
+        known = "; ".join(filter(None, [f"{'Rows of the tally' if takes_tally(form) else 'Canes'}: {len(rows)}", known]))
     return Worked(example.name, f"{known}.", list(answer.get("working", [])), answer.get("headline", ""), cited)

@@ -98,6 +98,12 @@ def citing(rulebook: Rulebook) -> list[tuple[Use, tuple[Cite, ...]]]:
         if not table.generated
         for row in table.rows
     ]
+    rows += [
+        (Use("decision", f"{table.id}.more", f"{table.title}: {outcome.label}", f"#{outcome.id}"), one.cites)
+        for table in rulebook.decisions.values()
+        for outcome in table.outcomes
+        for one in outcome.winters
+    ]
     figures = [
         (Use("value", value.id, f"{value.label}: {figure.who}"), figure.cites)
         for value in rulebook.values.values()

@@ -70,10 +70,16 @@ def more_page(rulebook: Rulebook, table: Decision) -> str:
         links=Links(more_path(table)),
         table=table,
         policy=POLICY[table.policy],
-        rests=list({rest.id: rest for row in table.rows for rest in rests(rulebook, row.cites + row.note_cites)}.values()),
+        rests=all_rests(rulebook, table),
         examples=[shown(rulebook, table, example) for example in table.examples],
         **table_context(rulebook, table, is_long(table), ""),
     )
+
+
+def all_rests(rulebook: Rulebook, table: Decision) -> list[Rest]:
+    """What the rows of a table rest on, and the winters of its outcomes, each once."""
+    cites = [row.cites + row.note_cites for row in table.rows] + [one.cites for outcome in table.outcomes for one in outcome.winters]
+    return list({rest.id: rest for each in cites for rest in rests(rulebook, each)}.values())
 
 
 def decision_page(rulebook: Rulebook, table: Decision) -> str:

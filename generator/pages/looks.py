@@ -20,6 +20,7 @@ from generator.reading.rulebook import Rulebook
 
 PACKAGE = "generator.pages.anatomy"
 STYLE = "assets/guide/look.css"
+TRUE_SIZE = "assets/guide/true_size.js"
 TALL = 0.8
 
 
@@ -47,6 +48,7 @@ def look_page(rulebook: Rulebook, look: Look) -> str:
         words=wording,
         links=links,
         style=links.to(STYLE),
+        scripts=[TRUE_SIZE] if any(picture.true for picture in pictures.values()) else [],
         look=look,
         stages=[rulebook.stages[name] for name in look.stages],
         scenes=[{"scene": scene, "shape": shape_of(pictures[scene.id]), "svg": svg(look, scene)} for scene in look.scenes],
@@ -59,13 +61,17 @@ def look_page(rulebook: Rulebook, look: Look) -> str:
 
 def shape_of(picture: Picture) -> str:
     """How a picture is placed: two small ones always side by side, two tall ones where there is room, a wide one alone."""
+    if picture.true:
+        return "half true"
     return "half" if picture.half else "tall" if picture.height > TALL * picture.width else "wide-one"
 
 
 def svg(look: Look, scene: Scene) -> Markup:
     """A picture of a look with its numbers; its words for those who do not see it stand beside it on the page."""
+    picture = drawn(look.id)[scene.id]
     named = {"role": "img", "aria-label": scene.caption, "aria-describedby": f"said-{scene.id}"}
-    return markup(picture_tree(drawn(look.id)[scene.id], look.number, named))
+    size = {"width": f"{picture.width:g}mm", "height": f"{picture.height:g}mm"} if picture.true else {}
+    return markup(picture_tree(picture, look.number, named | size))
 
 
 def of_stage(rulebook: Rulebook, stage: str) -> list[Look]:

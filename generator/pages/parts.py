@@ -51,6 +51,8 @@ def parts_script(rulebook: Rulebook) -> str:
         "sides": {table.id: list(table.sides)} if table.sides else {},
         "rows": {table.id: f"d/{table.id}.html"},
         "answers": [],
+        "after": {},
+        "onward": [],
     }
     return "\n".join([add(data), *by_node(data), asset("reasons.js"), asset("decision.js"), "Guide.page.decision();", f"{OPEN}\n"])
 

@@ -11,13 +11,13 @@ from typing import Any, get_type_hints
 from generator.answers import encode
 from generator.answers.behind import behind
 from generator.answers.ends import ends
-from generator.answers.plans import plan_tables
+from generator.answers.plans import plan_facts, plan_tables
 from generator.answers.records import plain
 from generator.answers.specs import column_specs
 from generator.answers.tables import feeding_order
 from generator.calculators.plan_system import DECISION
 from generator.compiler.script import compile_module, helpers_for, module_order
-from generator.pages import wording
+from generator.pages import canes, wording
 from generator.pages.decisions import is_long
 from generator.pages.halves import answering, asking
 from generator.pages.packing import add, bare_candidates, bare_catalogue, bare_tables
@@ -25,7 +25,7 @@ from generator.pages.questions import of_calculator, of_decision, of_plan
 from generator.pages.slimming import slim, slim_style
 from generator.pages.tally import FIRST, LATER, asked, of_tally, takes_tally
 from generator.reading.rulebook import Rulebook
-from generator.reading.tables import CalculatorForm, Decision, UsedIn
+from generator.reading.tables import CalculatorForm, Decision, Outcome, UsedIn
 
 ASSETS = Path(__file__).parent / "assets"
 FOLDER = "assets/guide/"
@@ -38,6 +38,7 @@ SENTENCES = ["answers.", "guard."]
 PLAN = "block_plan"
 INFLUENCE = "plan_influence"
 DRAWN = ["drawing"]
+LOOKS = ["true_size.js"]
 STYLES = ["guide.css", "look.css", "tally.css"]
 # The ranked layouts: their page's own scripts.
 OPTIONS, RANKED = "layout_options", ["drawing.js", "layout.js"]
@@ -54,6 +55,7 @@ def script_files(rulebook: Rulebook) -> dict[str, str]:
         scripts |= decision_scripts(rulebook, table)
     for form in rulebook.calculators.values():
         scripts |= calculator_scripts(rulebook, form)
+    scripts |= {name: asset(name) for name in LOOKS}
     look = {FOLDER + name: slim_style(asset(name)) for name in STYLES} | {FOLDER + "mark.svg": asset("mark.svg")}
     return look | {FOLDER + name: slim(text) for name, text in scripts.items()}
 
@@ -123,25 +125,46 @@ def decision_scripts(rulebook: Rulebook, table: Decision) -> dict[str, str]:
         "candidates": bare_candidates(encode.encode_candidates(rulebook, table.id)),
         "sides": weighing,
         "rows": {name: rows_page(rulebook.decisions[name], table) for name in told},
+        "after": {one.id: after(one) for one in table.outcomes if one.spring or one.winters},
+        "onward": onward(rulebook, table, "../"),
     }
     return halves(f"d/{table.id}", data, [], [asset("reasons.js"), asset("decision.js"), "Guide.page.decision();\n"])
 
 
-def rows_page(shown: Decision, here: Decision) -> str:
-    """The page that shows the rows of a table, as linked from a decision's page; "" where it is that page itself."""
+def after(outcome: Outcome) -> dict[str, Any]:
+    """What comes after this winter's cut: the spring's work, and the winters as [what to do, the crop in words, standing]."""
+    return {"spring": outcome.spring, "winters": [[one.do, wording.crop(one.crop_pct), one.standing] for one in outcome.winters]}
+
+
+def onward(rulebook: Rulebook, table: Decision, root: str) -> list[dict[str, Any]]:
+    """The pages that go on from outcomes of a table: what they are called, the way there, and the outcomes."""
+    found: list[dict[str, Any]] = []
+    for name in dict.fromkeys(one.onward for one in table.outcomes if one.onward):
+        page = rulebook.decisions[name] if name in rulebook.decisions else rulebook.calculators[name]
+        kind = "d" if name in rulebook.decisions else "c"
+        outcomes = [one.id for one in table.outcomes if one.onward == name]
+        found.append({"title": page.title, "page": f"{root}{kind}/{name}.html", "outcomes": outcomes})
+    return found
+
+
+def rows_page(shown: Decision, here: Decision | None) -> str:
+    """The page that shows the rows of a table, as linked from a decision's page; "" where it is that page itself. here is None
+    elsewhere."""
     beside = f"{shown.id}.more.html" if is_long(shown) else f"{shown.id}.html"
-    return "" if beside == f"{here.id}.html" else beside
+    return "" if here is not None and beside == f"{here.id}.html" else beside
 
 
 def calculator_scripts(rulebook: Rulebook, form: CalculatorForm) -> dict[str, str]:
-    """The scripts of a calculator. What answers: its sums, its sentences and values, and what shows them."""
-    data, tally = calculator_data(rulebook, form), takes_tally(form)
-    shown = LATER if tally else RANKED if form.id == OPTIONS else draws(form)
-    onward = ["uses.js"] if form.used_in else []
+    """The scripts of a calculator. What answers: its sums, the tables that it asks, its sentences and values, and what shows them."""
+    data, listed = calculator_data(rulebook, form), bool(form.rows)
+    first, shown = [], RANKED if form.id == OPTIONS else draws(form)
+    if takes_tally(form):
+        data, first, shown = data | of_tally(rulebook, data), FIRST, LATER
+    elif canes.takes_facts(form):
+        first, shown = canes.BOARD, canes.SAID
+    onward = [*(["reasons.js"] if form.tables else []), *(["uses.js"] if form.used_in else [])]
     answer = [sums(form.id), *map(asset, [*shown, *onward, "calculator.js"]), "Guide.page.calculator();\n"]
-    if tally:
-        return halves(f"c/{form.id}", data | of_tally(rulebook, data), list(map(asset, FIRST)), answer, OPEN + "\nGuide.page.tallyBoard.open();")
-    return halves(f"c/{form.id}", data, [], answer)
+    return halves(f"c/{form.id}", data, list(map(asset, first)), answer, f"{OPEN}\nGuide.page.opened();" if listed else OPEN)
 
 
 def draws(form: CalculatorForm) -> list[str]:
@@ -166,10 +189,22 @@ def calculator_data(rulebook: Rulebook, form: CalculatorForm) -> dict[str, Any]:
         "required": [needed.fact for needed in form.inputs if not needed.optional],
         **({"also": also} if (also := {one.also: one.fact for one in form.inputs if one.also}) else {}),
         "outputs": [{"id": one.id, "label": one.label, "unit": one.unit, "digits": one.digits, "needs": one.needs} for one in form.outputs],
-        **({"rows": [{"id": one.id, "high": one.high} for one in form.rows]} if form.rows else {}),
+        **({"rows": [{"id": one.id, "high": one.high} for one in form.rows]} if takes_tally(form) else {}),
+        **(canes.board(rulebook, form) if canes.takes_facts(form) else {}),
         **({"uses": uses(rulebook, form)} if form.used_in else {}),
-        "values": encode.encode_values(rulebook, form.id),
+        "values": encode.encode_numbers(rulebook, form.id),
+        **(asked_tables(rulebook, form) if form.tables else {}),
     }
+
+
+def asked_tables(rulebook: Rulebook, form: CalculatorForm) -> dict[str, Any]:
+    """The tables that a calculator asks with all that they say, and the pages that show their rows."""
+    tables = plain(encode.asked_tables(rulebook, form.id))
+    names = [table["id"] for table in tables]
+    rows = {name: f"../d/{rows_page(rulebook.decisions[name], None)}" for name in names}
+    comes = {name: {one.id: after(one) for one in rulebook.decisions[name].outcomes if one.spring or one.winters} for name in names}
+    sides = {name: list(rulebook.decisions[name].sides) for name in names if rulebook.decisions[name].sides}
+    return {"tables": bare_tables(rulebook, tables, set(names), sourced=False), "rows": rows, "sides": sides, "after": comes}
 
 
 def uses(rulebook: Rulebook, form: CalculatorForm) -> list[dict[str, Any]]:
@@ -201,13 +236,14 @@ def plan_scripts(rulebook: Rulebook) -> dict[str, str]:
         **page_data(rulebook, PLAN, ""),
         "groups": plain(of_plan(rulebook)),
         "stages": {stage.id: {"number": stage.number, "title": stage.title} for stage in rulebook.stages.values()},
-        "catalogue": bare_catalogue(encode.encode_catalogue(rulebook, sentences, named, list(rulebook.facts))),
+        "catalogue": bare_catalogue(encode.encode_catalogue(rulebook, sentences, named, plan_facts(rulebook))),
         "tables": bare_tables(rulebook, tables, {table["id"] for table in tables}),
         "main": DECISION,
         "ends": plain(ends(rulebook)),
         "candidates": bare_candidates(encode.encode_candidates(rulebook, DECISION)),
         "values": encode.encode_values(rulebook, PLAN),
         "behind": behind(rulebook, PLAN),
+        "onward": onward(rulebook, rulebook.decisions[DECISION], ""),
     }
     answer = [sums(PLAN, INFLUENCE), asset("drawing.js"), asset("plan.js"), "Guide.page.plan();\n"]
     return halves("plan", data, [asset("plan_form.js")], answer, "Guide.page.planForm();")

@@ -60,6 +60,14 @@ def assumed(fact: Fact, unit: Unit | None) -> str:
     return with_unit(fact.assumed.number, unit)
 
 
+def crop(shares: tuple[float, ...]) -> str:
+    """A crop as a share of a full one, in words; empty where no figure is given."""
+    if not shares:
+        return ""
+    low, high = (f"{plain_number(share)}\u00a0%" for share in shares)
+    return f"{low} of a full crop" if low == high else f"{plain_number(shares[0])} to {high} of a full crop"
+
+
 def capital(text: str) -> str:
     """The text with a capital first letter; the rest stays as it is."""
     return text[:1].upper() + text[1:]

@@ -11,6 +11,7 @@ from generator.reading.varieties import Variety
 from generator.reading.tables import CalculatorForm, Cell, Decision, Example, Gap, Input, Outcome, Output, Row, RowColumn, UsedIn
 from generator.reading.variety_lists import variety_rows
 from generator.reading.weighed import policy_faults, sums
+from generator.reading.winters import faults as winter_faults, winters
 
 
 @dataclass(frozen=True)
@@ -81,6 +82,7 @@ def calculator(document: Document) -> CalculatorForm:
         terms=tuple(data.get("terms", ())),
         rows=tuple(_column(entry) for entry in data.get("rows", ())),
         used_in=tuple(_use(entry) for entry in data.get("used_in", ())),
+        tables=tuple(data.get("tables", ())),
     )
 
 
@@ -95,8 +97,10 @@ def _input(entry: dict) -> Input:
     return Input(entry["fact"], entry.get("optional", False), also=entry.get("also", ""), fold=fold, in_view=in_view)
 
 
-def _column(entry: dict) -> RowColumn:
-    """A column of the rows that a calculator takes."""
+def _column(entry: str | dict) -> RowColumn:
+    """A column of the rows that a calculator takes: a fact by its id, or one of its own."""
+    if isinstance(entry, str):
+        return RowColumn(entry, fact=True)
     low, high = entry["range"]
     return RowColumn(entry["id"], entry["label"], entry["observe"], low, high, entry.get("needed", False))
 
@@ -201,8 +205,9 @@ def _outcomes(document: Document) -> tuple[tuple[Outcome, ...], list[Problem]]:
     found, problems = [], []
     for index, entry in enumerate(document.data["outcomes"]):
         given, faults = sums(document, index, entry)
-        problems += faults
-        found.append(Outcome(**{name: entry[name] for name in entry if name != "sum"}, sums=given))
+        problems += faults + winter_faults(document, index, entry)
+        plain = {name: entry[name] for name in entry if name not in ("sum", "winters")}
+        found.append(Outcome(**plain, sums=given, winters=winters(document, index, entry)))
     return tuple(found), problems
 
 

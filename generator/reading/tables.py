@@ -48,11 +48,25 @@ class Row:
 
 
 @dataclass(frozen=True)
+class Winter:
+    """One winter of work that takes several: what to do, and the crop of the summer after it in % of a full one, from low to high
+    (crop_pct is empty where no figure is given). standing and cites are those of both."""
+
+    do: str
+    standing: str
+    line: int
+    crop_pct: tuple[float, ...] = ()
+    cites: tuple[Cite, ...] = ()
+
+
+@dataclass(frozen=True)
 class Outcome:
     """One outcome of a table. says is a whole sentence; target, years and layout serve the main decision: layout is what the
     plan lays out this winter (`spur`, `long_spurs`, `spurs_with_canes`, `cane`; `lay_new_arm`: a cane in the place of one arm;
     `forming`: a vine not cropped as a whole; `none`: nothing is laid out). action is what to do this winter, there or besides.
 
+    winters is the work winter by winter, beginning with this one; spring is what has to be spared and what rubbed off after it.
+    onward is the id of the decision or calculator that goes on from here at the vine.
     sums (YAML `sum: 3 or more`) is only for a table that collects: the sums of its rows' weights that give this outcome.
     """
 
@@ -63,6 +77,9 @@ class Outcome:
     action: str = ""
     years: str = ""
     layout: str = ""
+    onward: str = ""
+    spring: str = ""
+    winters: tuple[Winter, ...] = ()
     sums: tuple[Span, ...] = ()
 
 
@@ -123,14 +140,16 @@ class Input:
 
 @dataclass(frozen=True)
 class RowColumn:
-    """A column of the rows that a calculator takes: whole numbers from low to high. One that is not `needed` counts 0 where it is left out."""
+    """A column of the rows that a calculator takes: a fact that is asked of each row (then all but id and fact is the fact's), or whole
+    numbers from low to high. One of these that is not `needed` counts 0 where it is left out."""
 
     id: str
-    label: str
-    observe: str
-    low: int
-    high: int
+    label: str = ""
+    observe: str = ""
+    low: int = 0
+    high: int = 0
     needed: bool = False
+    fact: bool = False
 
 
 @dataclass(frozen=True)
@@ -159,7 +178,8 @@ class UsedIn:
 @dataclass(frozen=True)
 class CalculatorForm(Item):
     """The form of a calculator: what it asks, which values it uses, what comes out, and worked examples. rows are the columns of a list of
-    records that it takes under the name `rows` (none for most); used_in are the calculators that its answer leads to."""
+    records that it takes under the name `rows` (none for most); used_in are the calculators that its answer leads to; tables are the
+    decisions that it asks about what it works out itself."""
 
     title: str
     question: str
@@ -174,3 +194,4 @@ class CalculatorForm(Item):
     terms: tuple[str, ...] = ()
     rows: tuple[RowColumn, ...] = ()
     used_in: tuple[UsedIn, ...] = ()
+    tables: tuple[str, ...] = ()

@@ -142,3 +142,53 @@ def test_the_columns_are_described(rulebook):
     assert [one["id"] for one in columns if not one["optional"]] == ["node"]
     assert all(one["label"] and one["observe"] and len(one["range"]) == 2 for one in columns)
     assert "rows" not in describe(rulebook, "vine_density")
+
+
+CANE = {"cane_diameter_mm": 9, "cane_ripe_nodes": 12, "cane_origin": "renewal_spur"}
+VINE = {"canes_wanted_per_vine": 1, "vine_spacing_m": 1.2}
+
+
+def canes(rulebook, *rows, **vine):
+    """The answer on some canes, each a good one but for what is said."""
+    return compute(rulebook, "cane_choice", {"rows": [CANE | row for row in rows]} | VINE | vine)
+
+
+def test_columns_that_are_facts_take_what_the_facts_take(rulebook):
+    """Choices by their ids, yes and no, numbers with decimals; what is left out is as the fact assumes, or not known."""
+    answer = canes(rulebook, {}, {"cane_green": "no"}, {"cane_diameter_mm": 6.3}, {"cane_section": "flat", "internode_cm": "unknown"})
+    assert [one["verdict"] for one in answer["canes"]] == ["keep", "reject", "reject", "reject"]
+    assert "Internodes of 4 canes were not measured" in " ".join(answer["notes"])
+
+
+@pytest.mark.parametrize(
+    ("row", "said"),
+    [
+        ({"cane_diameter_mm": None}, "cane_diameter_mm: is missing, every row needs it"),
+        ({"cane_section": "square"}, "cane_section: `square` is not one of its choices, allowed are round, oval, flat"),
+        ({"cane_green": 3}, "cane_green: `3` is neither yes nor no, allowed are yes and no"),
+        ({"cane_diameter_mm": 30}, "cane_diameter_mm: Thickness of the canes is out of range; allowed is 2"),
+        ({"diameter": 9}, "`diameter` is no column, did you mean cane_diameter_mm?"),
+    ],
+)
+def test_wrong_answers_to_facts_are_told_as_in_a_form(rulebook, row, said):
+    """By row and column, with what is allowed."""
+    with pytest.raises(BadInput) as bad:
+        canes(rulebook, {}, row)
+    assert len(bad.value.faults) == 1
+    assert bad.value.faults[0].startswith(f"rows: row 2: {said}")
+
+
+def test_a_sheet_of_canes(rulebook):
+    """From a file: words for choices; a line that will not do is named and left out."""
+    text = "cane_diameter_mm;cane_ripe_nodes;cane_origin;cane_section\n9;12;renewal_spur;\n9;12;somewhere;flat\n"
+    found = read_sheet(rulebook, rulebook.calculators["cane_choice"], text)
+    assert (len(found.rows), found.left_out) == (1, 1)
+    assert found.faults[0].startswith("3: cane_origin: `somewhere` is not one of its choices")
+
+
+def test_columns_that_are_facts_are_described(rulebook):
+    """With their choices, units and what is assumed."""
+    columns = {one["id"]: one for one in describe(rulebook, "cane_choice")["rows"]}
+    assert columns["cane_section"]["choices"] == ["round", "oval", "flat"] and columns["cane_section"]["default"] == "round"
+    assert columns["cane_diameter_mm"]["unit"] == "mm" and not columns["cane_diameter_mm"]["optional"]
+    assert columns["internode_cm"]["optional"] and "default" not in columns["internode_cm"]

@@ -4,7 +4,7 @@ from dataclasses import dataclass, replace
 
 import pytest
 
-from generator.calculators import bud_fruitfulness
+from generator.calculators import bud_fruitfulness, cane_choice
 from generator.checks import calculators
 
 NAME = "bud_fruitfulness"
@@ -57,3 +57,26 @@ def test_a_calculator_that_judges_no_row_is_told(rulebook, problems_with, monkey
     """Rows that cannot be must not reach the sums."""
     monkeypatch.delattr(bud_fruitfulness, "row_faults")
     assert problems_with(rulebook.calculators[NAME].rows) == ["The code has no function `row_faults`."]
+
+
+@dataclass(frozen=True)
+class WholeCane:
+    """A cane whose thickness is a whole number."""
+
+    cane_diameter_mm: int
+
+
+@dataclass(frozen=True)
+class WholeCanes:
+    """Inputs of such canes."""
+
+    rows: list[WholeCane]
+
+
+def test_a_column_of_another_type_than_its_fact_is_told(rulebook, monkeypatch):
+    """A number stays a number, or may be left out."""
+    monkeypatch.setattr(cane_choice, "CaneChoiceInputs", WholeCanes)
+    form = rulebook.calculators["cane_choice"]
+    book = replace(rulebook, calculators={form.id: replace(form, rows=form.rows[:1])})
+    told = [problem.sentence for problem in calculators.check(book)]
+    assert "The column `cane_diameter_mm` is number in the form and int in the code." in told

@@ -22,6 +22,10 @@ WANTED = (
     "what_pruning_is_for",
     "cane_section",
     "bud_sampling",
+    "young_vine",
+    "arm_in_decline",
+    "cane_sizes",
+    "choosing_canes",
 )
 # Where each number is on the screen: [left, top, right, bottom] of its disc, its picture, and the height of its digits.
 DISCS = """() => [...document.querySelectorAll(".look svg")].map((svg) => {

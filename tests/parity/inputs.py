@@ -5,6 +5,7 @@ import random
 from dataclasses import replace
 from typing import Any
 
+from generator.answers.encode import TABLES, asked_tables
 from generator.answers.figures import figures
 from generator.answers.rows import ROWS, record_of
 from generator.calculators.facts import Maybe
@@ -13,6 +14,9 @@ from generator.reading.items import Fact, Value
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm, RowColumn
 from tests.parity.numbers import Maker, fields, signature
+
+
+FEW = 20
 
 
 def a_number(rng: random.Random, low: float, high: float, step: float, edge: bool) -> float:
@@ -69,7 +73,7 @@ def of_input(rng: random.Random, function: Any, rulebook: Rulebook, name: str, w
         return of_series(rng, series, edge)
     form = rulebook.calculators.get(function.__name__)
     if form and form.rows and name == ROWS:
-        return of_rows(rng, function, form, edge)
+        return of_facts(rng, rulebook, form, edge) if all(one.fact for one in form.rows) else of_rows(rng, function, form, edge)
     if name in rulebook.facts:
         return of_fact(rng, rulebook.facts[name], wanted, edge)
     named = [text for name, text in function.__globals__.items() if name.isupper() and isinstance(text, str)]
@@ -94,6 +98,14 @@ def of_rows(rng: random.Random, function: Any, form: CalculatorForm, edge: bool)
     return rows
 
 
+def of_facts(rng: random.Random, rulebook: Rulebook, form: CalculatorForm, edge: bool) -> list[Any]:
+    """Rows whose columns are facts: mostly a few, now and then none or one too many."""
+    record = record_of(form)
+    wanted = fields(record)
+    amount = rng.choice([0, 1, 2, 2, 3, 3, 4, 5, 6, 8, 9])
+    return [record(**{name: of_fact(rng, rulebook.facts[name], kind, edge) for name, kind in wanted.items()}) for _ in range(amount)]
+
+
 def of_column(rng: random.Random, column: RowColumn, edge: bool) -> int:
     """A whole number that the column allows."""
     if edge and rng.random() < 0.1:
@@ -105,16 +117,27 @@ def a_case(rng: random.Random, function: Any, rulebook: Rulebook, edge: bool) ->
     """The arguments of a calculator: its inputs and its values."""
     (inputs, values), _ = signature(function)
     asked = {name: of_input(rng, function, rulebook, name, wanted, edge) for name, wanted in fields(inputs).items()}
-    return [inputs(**asked), values_of(rng, rulebook, values, edge)]
+    return [inputs(**asked), values_of(rng, rulebook, values, edge, function.__name__)]
 
 
-def values_of(rng: random.Random, rulebook: Rulebook, values: Any, edge: bool) -> Any:
-    """A Values record: a number for each rule value, or its list of figures with other numbers in them."""
+def some_cases(rng: random.Random, function: Any, rulebook: Rulebook, count: int) -> list[list]:
+    """So many calls, every second one at the edge. A calculator that asks tables gets one of a few records of values again and again, so
+    that its tables, which travel with them, travel a few times only."""
+    cases = [a_case(rng, function, rulebook, edge=bool(turn % 2)) for turn in range(count)]
+    if TABLES in fields(signature(function)[0][1]):
+        return [[inputs, cases[turn % FEW][1]] for turn, (inputs, _) in enumerate(cases)]
+    return cases
+
+
+def values_of(rng: random.Random, rulebook: Rulebook, values: Any, edge: bool, calculator: str = "") -> Any:
+    """A Values record: a number for each rule value, or its list of figures with other numbers in them; the tables of the calculator as they are written."""
+    tables = {TABLES: asked_tables(rulebook, calculator)} if TABLES in fields(values) else {}
     made = {
         name: of_value(rng, rulebook.values[name], edge) if wanted is float else of_figures(rng, rulebook, rulebook.values[name], edge)
         for name, wanted in fields(values).items()
+        if name not in tables
     }
-    return values(**made)
+    return values(**made, **tables)
 
 
 def of_figures(rng: random.Random, rulebook: Rulebook, value: Value, edge: bool) -> list[Figure]:

@@ -7,16 +7,17 @@ import pytest
 from generator.compiler.modules import CALCULATORS
 from tests.parity.compare import compare, sample
 from tests.parity.engines import ENGINES
-from tests.parity.inputs import a_case
+from tests.parity.inputs import some_cases
 from tests.parity.rows import decode, kept
 from tests.parity.numbers import signature
 
 NAMES = sorted(path.stem for path in CALCULATORS.glob("*.py") if f"{path.stem.title().replace('_', '')}Inputs" in path.read_text())
 NORMAL, DEEP = 20_000, 100_000
-# Tries up to a hundred layouts and draws some, reckons every bearer again without each cane, or has answers of many lines: so many times fewer inputs.
+# Tries up to a hundred layouts and draws some, reckons every bearer again without each cane, asks a dozen tables, or has
+# answers of many lines: so many times fewer inputs.
 SEARCHES = {
     "layout_options": 20, "bud_fruitfulness": 10, "balanced_nodes": 10, "vine_balance": 10, "node_number": 5, "nodes_for_yield": 2, "yield_forecast": 2,
-    "bud_sample_size": 4,
+    "bud_sample_size": 4, "cane_choice": 40, "spur_position": 10,
 }  # fmt: skip
 
 
@@ -24,7 +25,7 @@ SEARCHES = {
 def test_same_answers(name, rulebook, calculators_run, raised, rng, amount, expect_same):
     """No difference, and no stop at 2**53, within the declared ranges."""
     function = getattr(importlib.import_module(f"generator.calculators.{name}"), name)
-    cases = [a_case(rng, function, rulebook, edge=bool(turn % 2)) for turn in range(amount(NORMAL, DEEP) // SEARCHES.get(name, 1))]
+    cases = some_cases(rng, function, rulebook, amount(NORMAL, DEEP) // SEARCHES.get(name, 1))
     calls = sample(function, cases, raised)
     reports = [compare(calls, calculators_run[engine]) for engine in ENGINES]
     expect_same(reports)

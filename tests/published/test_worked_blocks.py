@@ -5,6 +5,7 @@ import pytest
 from generator.answers.compute import compute, plan
 from generator.calculators.vine_layout import vine_layout
 from tests.calculators.cases import LAYOUT, LAYOUT_LIMITS, but, some
+from tests.published.printed import numbers_in
 
 PRIMORDIA = [0.70, 0.85, 1.25, 1.4, 1.5, 1.5, 1.5, 1.5, 1.45, 1.4]
 ALIVE, SECONDARY, SHARE, DOUBLE = 0.95, 0.04, 0.3, 0.03
@@ -169,3 +170,51 @@ def test_winter_injury_over_the_severe_limit(rulebook):
     found = injured(rulebook, 16, 10, 0.3)
     assert [round(found[f"mortality{end}_pct"], 1) for end in ("", "_low", "_high")] == [84, 75.6, 89.9]
     assert not [name for name in found if name.startswith("nodes")]
+YOUNG = {
+    "shoot_origin": "above_graft",
+    "cane_section": "round",
+    "young_cane_reaches": "yes",
+    "young_stand": "no_trunk",
+    "severe_winters": "no",
+    "next_leaf": 2,
+}
+WIRE_CM, RIPE_CM = 90, 170
+
+
+def young(rulebook, **facts) -> dict:
+    """The answer for a vine of the young block."""
+    return compute(rulebook, "young_vine", YOUNG | facts)
+
+
+def test_young_a_thick_ripe_cane_is_the_trunk_and_the_first_arm(rulebook):
+    """Young (a): 9.5 mm at the wire, ripe to 1.7 m on a trunk of 0.9 m: the trunk, and of the 0.8 m beyond it only wood of 8 mm, at most
+    60 to 90 cm or 10 to 12 nodes."""
+    found = young(rulebook, young_cane_mm=9.5, arm_wood_cm=RIPE_CM - WIRE_CM)
+    assert found["outcome"] == "trunk_and_arm"
+    assert {8, 60, 90, 10, 12} <= set(numbers_in(found["work"]["action"]))
+    assert young(rulebook, young_cane_mm=9.5, arm_wood_cm=10)["outcome"] == "form_trunk"
+
+
+def test_young_b_a_thin_cane_goes_back_to_two_nodes(rulebook):
+    """Young (b): 5.5 mm: back to two nodes, however far it is ripe."""
+    found = young(rulebook, young_cane_mm=5.5, arm_wood_cm=0)
+    assert found["outcome"] == "cut_back" and "two nodes" in found["work"]["action"]
+
+
+def test_young_c_a_shoot_from_below_the_graft_is_no_trunk(rulebook):
+    """Young (c): the strongest shoot of all, from below the graft: off, and never a trunk."""
+    found = young(rulebook, shoot_origin="below_graft", young_cane_mm=12, arm_wood_cm=120)
+    assert found["outcome"] == "rootstock_off" and "never becomes a trunk" in found["headline"]
+
+
+@pytest.mark.parametrize(("leaf", "stand", "bunches"), [(2, "no_trunk", 0), (3, "no_trunk", 0), (3, "trunk", 10)])
+def test_young_vines_bear_nothing_now_and_ten_bunches_in_the_third_leaf(rulebook, leaf, stand, bunches):
+    """Young: no crop this year, in the third leaf at most ten bunches on a trunk that stands."""
+    also = " ".join(young(rulebook, young_cane_mm=9.5, arm_wood_cm=80, next_leaf=leaf, young_stand=stand)["also"])
+    assert ("at most about ten bunches" in also) == (bunches == 10) and ("no crop" in also) == (bunches == 0)
+
+
+def test_young_vines_are_not_asked_for_system_and_node_number(rulebook):
+    """Young: the plan asks neither spurs or canes nor how many nodes."""
+    found, numbers = numbers_of_plan(rulebook, "young_vines")
+    assert layout_of_plan(found) == "forming" and "nodes" not in numbers

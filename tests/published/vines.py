@@ -1,6 +1,7 @@
 """Vines that the checks of the decisions share, and what the guide says of them."""
 
 from generator.answers.compute import compute
+from generator.answers.tables import base_facts, feeding_order
 from generator.reading.rulebook import Rulebook
 
 CORDON = {
@@ -34,6 +35,12 @@ def outcome(rulebook: Rulebook, decision: str, **facts: object) -> str:
     answer = compute(rulebook, decision, facts)
     assert answer["settled"], answer["possible"]
     return answer["outcome"]
+
+
+def of_those(rulebook: Rulebook, decision: str, facts: dict[str, object]) -> dict[str, object]:
+    """Of the facts of a vine those that a decision asks."""
+    asked = base_facts(rulebook, feeding_order(rulebook, decision))
+    return {name: facts[name] for name in asked if name in facts}
 
 
 def target(rulebook: Rulebook, **facts: object) -> str:

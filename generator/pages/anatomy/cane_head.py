@@ -18,7 +18,7 @@ def draw() -> list[Picture]:
 
 def _one() -> Picture:
     """One cane that reaches the next vine, and one renewal spur."""
-    shapes: Shapes = [*wire(-300, 1100), *_next_head(1000), *_renewal(-1), *_laid(1, 900, 10), *_head()]
+    shapes: Shapes = [*wire(-300, 1100), *_next_head(1000), *_renewal(-1), *_laid(1, 900, 10), *head()]
     pins = (
         pin("head", (-180, -590), (-22, HEAD + 14)),
         pin("renewal_spur", (-130, -990), (-26, HEAD - 100)),
@@ -37,7 +37,7 @@ def _one() -> Picture:
 def _two() -> Picture:
     """One cane to each side and two renewal spurs."""
     tips = [*_tip(-800, -735), *_tip(800, 735)]
-    shapes: Shapes = [*wire(-800, 800), *tips, *_renewal(-1), *_renewal(1), *_laid(-1, 690, 7), *_laid(1, 690, 7), *_head()]
+    shapes: Shapes = [*wire(-800, 800), *tips, *_renewal(-1), *_renewal(1), *_laid(-1, 690, 7), *_laid(1, 690, 7), *head()]
     pins = (
         pin("head", (-170, -590), (-22, HEAD + 14)),
         pin("renewal_spur", (0, -1020), (-26, HEAD - 100), (26, HEAD - 100)),
@@ -62,7 +62,7 @@ def _four() -> Picture:
         pin("wire", (752, -1148), (715, UPPER), (715, WIRE)),
         pin("head", (-170, -590), (-22, HEAD + 14)),
     )
-    return Picture("four", -800, -1200, 1600, 720, (*shapes, *_head()), pins)
+    return Picture("four", -800, -1200, 1600, 720, (*shapes, *head()), pins)
 
 
 def _way(side: int, tip: float, y: float) -> Spine:
@@ -86,7 +86,7 @@ def _renewal(side: int) -> Shapes:
     return [*cane(way, [64, 124], 18, 15, side=-side).shapes, *cut_face(way, way.length, 15, pith=False)]
 
 
-def _head() -> Shapes:
+def head() -> Shapes:
     """The trunk's top: a knob of old wood with the faces where older canes were taken off."""
     around = ((-34, 62), (-46, 30), (-40, -2), (-16, -22), (14, -20), (38, -4), (46, 28), (34, 62))
     knob = blob("old", *(Point(x, HEAD + y) for x, y in around))

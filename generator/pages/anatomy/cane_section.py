@@ -35,18 +35,23 @@ def _cut(
     pith: str = "heart",
     alive: bool = True,
 ) -> Picture:
-    """A cane cut across: bark, green layer, wood with its rays, pith; half the width and height of the cane and of its pith."""
-    shapes: Shapes = [Oval("rind", MIDDLE, across, down), Oval("green" if alive else "dead", MIDDLE, across - 0.42, down - 0.42)]
-    shapes += [Oval("wood" if alive else "brown", MIDDLE, across - 0.85, down - 0.85)]
-    for k in range(0, 360, 15):
-        way = MIDDLE.away(k, 1)
-        inner = Point(way.x * (pith_across + 0.25), way.y * (pith_down + 0.25))
-        shapes.append(stroke("ray", inner, Point(way.x * (across - 1.05), way.y * (down - 1.05))))
-    shapes += [Oval(pith, MIDDLE, pith_across, pith_down)]
+    """A picture of one face."""
+    shapes = face(MIDDLE, across, down, pith_across, pith_down, pith, alive)
     if not alive:
         shapes.append(stroke("crack", Point(-3, -1), Point(-1.4, 0.4), Point(-0.2, 2.8)))
         shapes.append(stroke("crack", Point(1.3, -2.9), Point(2, -0.6), Point(3, 0.6)))
     return Picture(name, -8, -8, 16, 16, tuple(shapes), pins, half=True)
+
+
+def face(at: Point, across: float, down: float, pith_across: float, pith_down: float, pith: str = "heart", alive: bool = True) -> Shapes:
+    """A cane cut across: bark, green layer, wood with its rays, pith; half the width and height of the cane and of its pith."""
+    shapes: Shapes = [Oval("rind", at, across, down), Oval("green" if alive else "dead", at, across - 0.42, down - 0.42)]
+    shapes += [Oval("wood" if alive else "brown", at, across - 0.85, down - 0.85)]
+    for k in range(0, 360, 15):
+        way = MIDDLE.away(k, 1)
+        inner = at.moved(way.x * (pith_across + 0.25), way.y * (pith_down + 0.25))
+        shapes.append(stroke("ray", inner, at.moved(way.x * (across - 1.05), way.y * (down - 1.05))))
+    return [*shapes, Oval(pith, at, pith_across, pith_down)]
 
 
 def _scratched() -> Picture:

@@ -9,7 +9,7 @@ Guide.page.calculator = function () {
   const questions = [].concat.apply([], data.groups.map((group) => group.questions));
 
   function input(field, facts) {
-    if (field.id === "rows" && page.tally) { return page.tally.state.rows; }
+    if (field.id === "rows") { return page.rows(); }
     if (field.type === "list") {
       return questions.filter((one) => one.series === field.id).map((one) => Guide.facts.maybe(facts, one.id));
     }
@@ -68,13 +68,32 @@ Guide.page.calculator = function () {
     ];
   }
 
+  // What the tables that it asked have for it, with the way to their rows.
+  function why(reasons) {
+    return show.part("Why", [].concat.apply([], Object.keys(data.rows).map((table) => page.reasons.of(table, reasons))));
+  }
+
+  // What comes after the cut, as the outcomes of the tables say it: the winters, and the line for the spring card.
+  function comes(reasons) {
+    const said = reasons.map((one) => (data.after[one.table] || {})[one.outcome]).filter((one, place, all) => one && all.indexOf(one) === place);
+    const winters = [].concat.apply([], said.map((one) => one.winters));
+    const spring = said.filter((one) => one.spring).map((one) => one.spring + ".");
+    return [
+      show.part("Winter by winter", winters.length ? [show.list("ol", winters.map((one) =>
+        [one[0] + ". ", one[1] ? "The summer after: " + one[1] + ". " : "", show.standing(one[2])]))] : []),
+      show.part("For the spring card", spring.length ? [show.list("ul", spring)] : [])
+    ];
+  }
+
   function answer(result, facts, rests, fragment, inputs, again) {
     return [
+      result.steps ? show.part("What to do", result.steps.length ? [show.list("ol", result.steps.map(show.word))] : []) : null,
       page.beside ? page.beside(result, fragment, inputs, again) : null,
       result.drawing ? el("div", { "class": "option" }, [page.drawing.figure(result.drawing, show.word)]) : null,
-    ].concat(figures(result, facts), [
+    ].concat(result.reasons ? comes(result.reasons) : [], figures(result, facts), [
       page.ranked ? page.ranked(result) : null,
       result.compared ? compared(result.compared) : null,
+      result.reasons ? why(result.reasons) : null,
       show.part("What to know about it", result.notes.length ? [show.list("ul", result.notes.map(show.word))] : []),
       page.uses ? page.uses(result, fragment) : null,
       show.folded("The working", [show.list("ol", result.working.map(show.word))]),
@@ -87,9 +106,10 @@ Guide.page.calculator = function () {
 
   page.answer = function (all, fragment, headline, rest) {
     const inputs = {};
-    data.inputs.forEach((field) => { inputs[field.id] = input(field, all.facts); });
+    if (data.tables) { data.values.tables = data.tables; }
     let result = null;
     try {
+      data.inputs.forEach((field) => { inputs[field.id] = input(field, all.facts); });
       result = Guide[data.name][data.name](inputs, data.values);
     } catch (error) {
       headline.textContent = "This cannot be worked out: " + error.message + ".";

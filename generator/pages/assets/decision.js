@@ -7,16 +7,26 @@ Guide.page.decision = function () {
   const show = page.show;
   const FEW = 6;
 
+  const WINTERS = ["This winter", "Next winter", "The winter after"];
+
   function named(id) { return Guide.wording.word_text(data.catalogue.words, id); }
 
-  // What an outcome means for the work, where the table says it; what has to be done besides stands right after the main thing.
+  function said(title, id) { return id ? [title, [named(id) + "."]] : null; }
+
+  // What an outcome means for the work, where the table says it; what has to be done besides stands right after the main thing. Of work
+  // that takes several winters each is told with the crop of the summer after it, and how sure that is.
   function work(answer) {
     const table = Guide.tables.table_of(data.tables, data.name);
     const found = table.outcomes.filter((one) => one.id === answer.outcome)[0];
-    const lines = [["This winter", found.action]].concat(
-      answer.also.map((say) => ["Also this winter", say.words[0]]), [["The aim", found.target], ["How long it takes", found.years]]
-    ).filter((line) => line[1]);
-    const items = [].concat.apply([], lines.map((line) => [el("dt", {}, [line[0]]), el("dd", {}, [named(line[1]) + "."])]));
+    const after = data.after[answer.outcome] || { spring: "", winters: [] };
+    const winters = after.winters.map((one, k) => [
+      WINTERS[k] || "Winter " + (k + 1), [one[0] + ". ", one[1] ? "The summer after: " + one[1] + ". " : "", show.standing(one[2])]
+    ]);
+    const lines = [said("This winter", found.action)].concat(
+      winters.slice(0, 1), answer.also.map((say) => said("Also this winter", say.words[0])),
+      after.spring ? [["In spring", [after.spring + "."]]] : [], winters.slice(1), [said("The aim", found.target), said("How long it takes", found.years)]
+    ).filter((line) => line);
+    const items = [].concat.apply([], lines.map((line) => [el("dt", {}, [line[0]]), el("dd", {}, line[1])]));
     return items.length ? el("dl", { "class": "work" }, items) : null;
   }
 
@@ -51,6 +61,7 @@ Guide.page.decision = function () {
     return [
       answer.ask_next ? next(answer.ask_next, specs) : null,
       answer.settled ? work(answer) : possible(answer),
+      show.onward(answer.outcome),
       show.part("Why", page.reasons.of(data.name, answer.reasons))
     ].concat(evidence(answer), [
       show.part("What led to it", steps.length ? [show.list("ol", steps)] : []),

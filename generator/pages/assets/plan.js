@@ -80,7 +80,8 @@ Guide.page.plan = function () {
     return el("div", { "class": "part" }, [
       heading,
       el("p", { "class": "says" }, [show.word(part.headline)]),
-      part.notes.length ? show.list("ul", part.notes.map(show.word)) : null
+      part.notes.length ? show.list("ul", part.notes.map(show.word)) : null,
+      part.settled && part.possible.length ? show.onward(part.possible[0]) : null
     ].concat(needs(part), working.length + part.rests_on.length ? [el("details", {}, [
       el("summary", {}, ["Why, and how it was worked out"]), working.length ? show.list("ol", working) : null
     ].concat(rests(part, facts)))] : [], [more]));

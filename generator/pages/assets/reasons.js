@@ -36,5 +36,5 @@ Guide.page.reasons = (function () {
     return own.length === 0 ? [] : [data.sides[table] ? weighed(table, own) : show.list("ol", own.map(reason))];
   }
 
-  return { of: of };
+  return { of: of, one: reason };
 })();

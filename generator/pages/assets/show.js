@@ -69,6 +69,13 @@
     return navigator.clipboard.writeText(text).then(() => true, byHand);
   }
 
+  // The way to the page that goes on from an outcome.
+  function onward(outcome) {
+    const links = data.onward.filter((one) => one.outcomes.indexOf(outcome) >= 0)
+      .map((one) => el("a", { "class": "button", href: one.page }, ["Go on: " + one.title]));
+    return links.length ? el("p", { "class": "print-not" }, links) : null;
+  }
+
   function version() {
     return el("p", { "class": "quiet small" }, ["Rules version " + data.rules + ", edition: " + data.edition.name + "."]);
   }
@@ -78,6 +85,6 @@
   }
 
   Object.assign(show, {
-    part: part, folded: folded, long: long, standing: standing, rest: rest, care: care, keep: keep, link: link, copy: copy, version: version, changes: changes
+    part: part, folded: folded, long: long, standing: standing, rest: rest, care: care, onward: onward, keep: keep, link: link, copy: copy, version: version, changes: changes
   });
 })();

@@ -1,5 +1,5 @@
 // The board of the tally: its buttons, fields and tables, and how they are bound to what tally.js does.
-Guide.page.tallyBoard = (function () {
+(function () {
   "use strict";
   const page = Guide.page;
   const el = page.el;
@@ -170,14 +170,14 @@ Guide.page.tallyBoard = (function () {
     return [all[0], section, rest];
   };
 
+  page.rows = function () { return state.rows; };
+
   // Once the form stands and is filled.
-  function open() {
+  page.opened = function () {
     tally.load(page.store.winter(new Date()));
     if (state.rows.length === 0 && page.tallies.block() === "") { tally.keep(); }
     tally.show();
     document.getElementById("form").addEventListener("change", renamed);
     document.getElementById("clear").addEventListener("click", () => { tally.load(state.winter); tally.show(); tally.tell("The tallies are cleared too."); });
-  }
-
-  return { open: open };
+  };
 })();

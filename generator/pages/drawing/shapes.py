@@ -44,7 +44,8 @@ class Pin:
 
 @dataclass(frozen=True)
 class Picture:
-    """A picture: shapes in the order of painting, pins, and the window they lie in (mm). half: two of them stand side by side."""
+    """A picture: shapes in the order of painting, pins, and the window they lie in (mm). half: two of them stand side by side. true: it is
+    shown as large as it is, on paper, and on a screen that was set."""
 
     id: str
     left: float
@@ -54,6 +55,7 @@ class Picture:
     shapes: tuple[Shape | Oval, ...]
     pins: tuple[Pin, ...]
     half: bool = False
+    true: bool = False
 
     @property
     def units(self) -> int:
