@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from generator.calculators.cane_path import path_to_right
 from generator.calculators.drawing_shapes import along
-from generator.calculators.layout_records import NEW_ARM, VineLayoutResult
+from generator.calculators.layout_records import CANE, NEW_ARM, VineLayoutResult
 from generator.calculators.units import MM_PER_M
 
 QUARTERS: int = 4
@@ -102,16 +102,30 @@ def node_places(layout: VineLayoutResult) -> list[int]:
 
 
 def evenness(layout: VineLayoutResult, space_mm: int, gap_mm: int, curtains: int, shoots_per_node: float) -> Evenness:
-    """How evenly the shoots of a layout will stand, if every node gives as many. space_mm and gap_mm are above zero or zero."""
+    """How evenly the shoots of a layout will stand, if every node gives as many. space_mm and gap_mm are above zero or zero. Curtains are laid on
+    top of each other; where canes cannot fill them alike the barest is less by that."""
     places = node_places(layout)
     start = 0 if layout.arms == 1 else -(space_mm // 2)
+    alike = 1.0
     quarters = [min(QUARTERS - 1, max(0, (x - start) * QUARTERS // space_mm)) for x in places]
     counts = [how_many(quarters, k) for k in range(QUARTERS)]
     quarter_m = float(space_mm) / MM_PER_M / float(QUARTERS) * float(curtains)
     most = max(counts)
     share = float(min(counts)) / float(most) if most > 0 else 0.0
+    if layout.target == CANE:
+        alike = curtain_share(len(layout.canes), curtains)
     bare = bare_of(places, layout.arms == 1, space_mm - gap_mm)
-    return Evenness(float(most) * shoots_per_node / quarter_m, float(min(counts)) * shoots_per_node / quarter_m, share, bare)
+    barest = float(min(counts)) * alike * shoots_per_node / quarter_m
+    return Evenness(float(most) * shoots_per_node / quarter_m, barest, share * alike, bare)
+
+
+def curtain_share(canes: int, curtains: int) -> float:
+    """How alike canes can be shared out over curtains, one each way on each: fewest on a curtain's side over most. One curtain alone can be
+    filled by one cane or by an odd number, and its quarters tell."""
+    sides = 2 * curtains
+    if curtains == 1:
+        return 1.0
+    return float(canes // sides) / float((canes + sides - 1) // sides)
 
 
 def how_many(numbers: list[int], number: int) -> int:
