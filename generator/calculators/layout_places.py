@@ -105,9 +105,8 @@ def evenness(layout: VineLayoutResult, space_mm: int, gap_mm: int, curtains: int
     """How evenly the shoots of a layout will stand, if every node gives as many. space_mm and gap_mm are above zero or zero. Curtains are laid on
     top of each other; where canes cannot fill them alike the barest is less by that."""
     places = node_places(layout)
-    start = 0 if layout.arms == 1 else -(space_mm // 2)
     alike = 1.0
-    quarters = [min(QUARTERS - 1, max(0, (x - start) * QUARTERS // space_mm)) for x in places]
+    quarters = [quarter_of(x, layout.arms, space_mm) for x in places]
     counts = [how_many(quarters, k) for k in range(QUARTERS)]
     quarter_m = float(space_mm) / MM_PER_M / float(QUARTERS) * float(curtains)
     most = max(counts)
@@ -126,6 +125,12 @@ def curtain_share(canes: int, curtains: int) -> float:
     if curtains == 1:
         return 1.0
     return float(canes // sides) / float((canes + sides - 1) // sides)
+
+
+def quarter_of(x: int, arms: int, space_mm: int) -> int:
+    """The quarter of the vine's wire in which an x lies, 0 the first to the left; beyond the ends the nearest."""
+    start = 0 if arms == 1 else -(space_mm // 2)
+    return min(QUARTERS - 1, max(0, (x - start) * QUARTERS // space_mm))
 
 
 def how_many(numbers: list[int], number: int) -> int:

@@ -30,7 +30,7 @@ def spur_faults(layout: VineLayoutResult, asked: Asked, limits: Limits) -> list[
         return [Say("layout_options.no_cordon", [], [])]
     if layout.target == NEW_ARM and layout.arms < 2:
         return [Say("layout_options.no_second_arm", [], [])]
-    if layout.nodes > asked.layout.nodes:
+    if layout.target == NEW_ARM and float(layout.canes[0]) < limits.nodes_per_cane_least:
         return [Say("layout_options.cane_too_short", [float(min(layout.canes)), limits.nodes_per_cane_least], [])]
     if layout.short_nodes == 0:
         return []

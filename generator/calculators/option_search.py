@@ -10,9 +10,10 @@ from dataclasses import dataclass
 from generator.calculators.arm_layout import lay_new_arm
 from generator.calculators.facts import Maybe
 from generator.calculators.layout_forms import cane_room, lay_canes, lay_spurs
-from generator.calculators.layout_records import CANE, LONG_SPURS, SPUR, SPURS_WITH_CANES, VineLayoutResult
+from generator.calculators.layout_records import CANE, LONG_SPURS, SPUR, SPURS_WITH_CANES, VineLayoutResult, space_of
 from generator.calculators.option_records import LONG_SPURS_WITH_CANES, Asked, LayoutOption, Limits
 from generator.calculators.option_scores import option_of, scored
+from generator.calculators.option_spread import levelled
 
 LONG_FAMILIES: int = 3
 
@@ -31,7 +32,7 @@ def ranked_options(asked: Asked, limits: Limits) -> list[LayoutOption]:
     if asked.layout.nodes < 1:
         raise ValueError("a vine keeps at least one node")
     tried = candidates(asked, limits)
-    options = [option_of(one.layout, asked, limits) for one in tried]
+    options = [option_of(levelled(one.layout, space_of(asked.layout)), asked, limits) for one in tried]
     most = most_bunches(options)
     options = [scored(option, most, limits.weights) for option in options]
     best: list[LayoutOption] = []
