@@ -61,7 +61,7 @@ def lumped(loads: list[int], room: list[int], lumps: int, size: int) -> list[int
             if given[k] < room[k] and (least < 0 or loads[k] + given[k] * size < loads[least] + given[least] * size):
                 least = k
         if least >= 0:
-            given[least] += 1
+            given = plus(given, least, 1)
     return given
 
 
@@ -78,7 +78,7 @@ def lengths_at(quarters: list[int], room: list[int], given: list[int], place: in
     odd_given = False
     for quarter in quarters:
         longer = one_more(seen[quarter], given[quarter], room[quarter]) > 0
-        seen[quarter] += 1
+        seen = plus(seen, quarter, 1)
         if longer:
             lengths.append(long)
         elif quarter == place and not odd_given:
