@@ -4,7 +4,10 @@ from dataclasses import dataclass
 
 from generator.calculators.bearers import Buds
 from generator.calculators.facts import Maybe
+from generator.calculators.hand_work import HandWork
+from generator.calculators.layout_places import Evenness
 from generator.calculators.layout_records import VineLayoutInputs, VineLayoutResult, VineLayoutValues
+from generator.calculators.option_spread import Level
 from generator.calculators.say import Say
 
 LONG_SPURS_WITH_CANES: str = "long_spurs_with_canes"
@@ -57,6 +60,21 @@ class Points:
     change: float
     next_winter: float
     bunches: float
+
+
+@dataclass(frozen=True)
+class Weighed:
+    """One layout that was tried: how its spurs level the shoots, what it is short of (nothing where it can be built), its bunches, evenness
+    and hand work, long bearers without a short spur, and the points off."""
+
+    layout: VineLayoutResult
+    level: Level
+    faults: list[Say]
+    bunches: Maybe
+    even: Evenness
+    work: HandWork
+    unrenewed: int
+    off: Points
 
 
 @dataclass(frozen=True)

@@ -8,12 +8,10 @@ exhaustive, and small.
 from dataclasses import dataclass
 
 from generator.calculators.arm_layout import lay_new_arm
-from generator.calculators.facts import Maybe
 from generator.calculators.layout_forms import cane_room, lay_canes, lay_spurs
-from generator.calculators.layout_records import CANE, LONG_SPURS, SPUR, SPURS_WITH_CANES, VineLayoutResult, space_of
-from generator.calculators.option_records import LONG_SPURS_WITH_CANES, Asked, LayoutOption, Limits
-from generator.calculators.option_scores import option_of, scored
-from generator.calculators.option_spread import levelled
+from generator.calculators.layout_records import CANE, LONG_SPURS, SPUR, SPURS_WITH_CANES, VineLayoutResult
+from generator.calculators.option_records import LONG_SPURS_WITH_CANES, Asked, LayoutOption, Limits, Weighed
+from generator.calculators.option_scores import option_of, score_of, scored, weighed
 
 LONG_FAMILIES: int = 3
 
@@ -32,44 +30,31 @@ def ranked_options(asked: Asked, limits: Limits) -> list[LayoutOption]:
     if asked.layout.nodes < 1:
         raise ValueError("a vine keeps at least one node")
     tried = candidates(asked, limits)
-    options = [option_of(levelled(one.layout, space_of(asked.layout)), asked, limits) for one in tried]
-    most = most_bunches(options)
-    options = [scored(option, most, limits.weights) for option in options]
-    best: list[LayoutOption] = []
+    found = [weighed(one.layout, asked, limits) for one in tried]
+    most = most_bunches(found)
+    found = [scored(one, most, limits.weights) for one in found]
+    best: list[Weighed] = []
     for family in range(tried[len(tried) - 1].family + 1):
-        own = [options[k] for k in range(len(options)) if tried[k].family == family]
+        own = [found[k] for k in range(len(found)) if tried[k].family == family]
         if len(own) > 0:
             best.append(ordered(own)[0])
-    return ordered(best)
+    return [option_of(one, asked, limits) for one in ordered(best)]
 
 
-def ordered(options: list[LayoutOption]) -> list[LayoutOption]:
+def ordered(layouts: list[Weighed]) -> list[Weighed]:
     """By rank; equals stay in the order in which they were tried."""
-    by_points = sorted(options, key=lambda option: -option.score)
-    built = [option for option in by_points if option.built]
-    return built + sorted([option for option in by_points if not option.built], key=lambda option: option.short_nodes)
+    by_points = sorted(layouts, key=lambda one: -score_of(one.off))
+    built = [one for one in by_points if len(one.faults) == 0]
+    return built + sorted([one for one in by_points if len(one.faults) > 0], key=lambda one: one.layout.short_nodes)
 
 
-def most_bunches(options: list[LayoutOption]) -> float:
+def most_bunches(layouts: list[Weighed]) -> float:
     """The most bunches that a layout carries which can be built; 0.0 where that is not known."""
     most = 0.0
-    for option in options:
-        if option.built and option.bunches.ok:
-            most = max(most, option.bunches.number)
+    for one in layouts:
+        if len(one.faults) == 0 and one.bunches.ok:
+            most = max(most, one.bunches.number)
     return most
-
-
-def best_for(options: list[LayoutOption], target: str, canes_wanted: Maybe) -> int:
-    """The place of the best option for a target: one that can be built and has the canes wanted or more; else one that can be built;
-    else the least short; -1 where there is none."""
-    found = [k for k, option in enumerate(options) if option.layout.target == target]
-    built = [k for k in found if options[k].built]
-    wanted = [k for k in built if not canes_wanted.ok or len(options[k].layout.canes) >= int(canes_wanted.number)]
-    if len(wanted) > 0 and target == CANE:
-        return wanted[0]
-    if len(found) > 0:
-        return found[0]
-    return -1
 
 
 def candidates(asked: Asked, limits: Limits) -> list[Candidate]:

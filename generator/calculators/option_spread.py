@@ -5,46 +5,49 @@ each further lump of nodes goes to the quarter that has least and a spur left to
 quarter and the emptiest densest one at once; a lump of another size, of which there is one at most, is tried in every quarter.
 """
 
-from generator.calculators.layout_places import QUARTERS, distance_of, first_arm_with_spurs, goes_left, node_places, quarter_of
+from dataclasses import dataclass
+
+from generator.calculators.layout_places import QUARTERS, how_many, quarters_of_spurs
 from generator.calculators.layout_records import VineLayoutResult
 from generator.calculators.spur_layout import one_more
 
 
-def levelled(layout: VineLayoutResult, space_mm: int) -> VineLayoutResult:
-    """The same layout with its spurs where they level the shoots along the wire; as it is where all spurs are alike."""
-    if len(layout.spurs) == 0 or min(layout.spurs) == max(layout.spurs):
-        return layout
+@dataclass(frozen=True)
+class Level:
+    """How the lengths of spurs are shared out over the quarters: the quarter of each spur and how many each quarter has, how many of the long
+    ones it gets, the quarter of the odd one (-1 for none), and the nodes that stand in each quarter at last, with all else that stands there."""
+
+    quarters: list[int]
+    room: list[int]
+    given: list[int]
+    odd_quarter: int
+    loads: list[int]
+
+
+def level_of(layout: VineLayoutResult, beside: list[int], space_mm: int) -> Level:
+    """The lengths of a layout's spurs shared out so that the nodes, with those that stand `beside` in each quarter, are as level as they can be."""
+    if len(layout.spurs) == 0:
+        return Level([], [0] * QUARTERS, [0] * QUARTERS, -1, beside)
     quarters = quarters_of_spurs(layout, space_mm)
-    room = [len([one for one in quarters if one == k]) for k in range(QUARTERS)]
+    room = [how_many(quarters, k) for k in range(QUARTERS)]
     short = min(layout.spurs)
-    long = max(layout.spurs)
-    odd = [nodes for nodes in layout.spurs if nodes != short and nodes != long]
-    others = [quarter_of(x, layout.arms, space_mm) for x in node_places(with_spurs(layout, []))]
-    loads = [len([one for one in others if one == k]) + short * room[k] for k in range(QUARTERS)]
-    lumps = len([nodes for nodes in layout.spurs if nodes == long])
-    given = lumped(loads, room, lumps, long - short)
-    place = -1
+    more = max(layout.spurs) - short
+    lumps = how_many(layout.spurs, short + more) if more > 0 else 0
+    odd = [nodes - short for nodes in layout.spurs if nodes != short and nodes != short + more]
+    loads = [beside[k] + short * room[k] for k in range(QUARTERS)]
+    if len(odd) == 0:
+        return filled(quarters, room, lumped(loads, room, lumps, more), -1, loads, more)
+    tried: list[Level] = []
     for k in range(QUARTERS):
-        if len(odd) > 0 and room[k] > 0:
-            tried = lumped(plus(loads, k, odd[0] - short), plus(room, k, -1), lumps, long - short)
-            if place < 0 or share_of(plus(loads, k, odd[0] - short), tried, long - short) > share_of(plus(loads, place, odd[0] - short), given, long - short):
-                place = k
-                given = tried
-    return with_spurs(layout, lengths_at(quarters, room, given, place, short, long, odd))
+        if room[k] > 0:
+            with_odd = plus(loads, k, odd[0])
+            tried.append(filled(quarters, room, lumped(with_odd, plus(room, k, -1), lumps, more), k, with_odd, more))
+    return sorted(tried, key=lambda level: -share_of(level.loads))[0]
 
 
-def quarters_of_spurs(layout: VineLayoutResult, space_mm: int) -> list[int]:
-    """The quarter of each spur, in the order of the list of spurs: on arms to the left from the tip to the head."""
-    first = first_arm_with_spurs(layout)
-    arms = layout.arms - first
-    quarters: list[int] = []
-    for k in range(arms):
-        own = (k + 1) * len(layout.spurs) // arms - k * len(layout.spurs) // arms
-        left = goes_left(layout.arms, k + first)
-        for s in range(own):
-            away = distance_of(layout.first_spur_mm, layout.arm_mm, own - 1 - s if left else s, own)
-            quarters.append(quarter_of(-away if left else away, layout.arms, space_mm))
-    return quarters
+def filled(quarters: list[int], room: list[int], given: list[int], odd_quarter: int, loads: list[int], more: int) -> Level:
+    """A way to share the lengths out, with what it makes of the loads."""
+    return Level(quarters, room, given, odd_quarter, [loads[k] + given[k] * more for k in range(QUARTERS)])
 
 
 def plus(numbers: list[int], place: int, more: int) -> list[int]:
@@ -65,28 +68,31 @@ def lumped(loads: list[int], room: list[int], lumps: int, size: int) -> list[int
     return given
 
 
-def share_of(loads: list[int], given: list[int], size: int) -> float:
+def share_of(loads: list[int]) -> float:
     """The barest quarter over the densest."""
-    full = [loads[k] + given[k] * size for k in range(QUARTERS)]
-    return float(min(full)) / float(max(1, max(full)))
+    return float(min(loads)) / float(max(1, max(loads)))
 
 
-def lengths_at(quarters: list[int], room: list[int], given: list[int], place: int, short: int, long: int, odd: list[int]) -> list[int]:
-    """The length of each spur: within a quarter the longer ones spread, and the odd one on the first place that is left in its quarter."""
+def arranged(layout: VineLayoutResult, level: Level) -> VineLayoutResult:
+    """The same layout with its spurs where they level the shoots: within a quarter the longer ones spread, the odd one on the first place left."""
+    if len(layout.spurs) == 0 or min(layout.spurs) == max(layout.spurs):
+        return layout
+    short = min(layout.spurs)
+    long = max(layout.spurs)
+    odd = [nodes for nodes in layout.spurs if nodes != short and nodes != long]
     lengths: list[int] = []
     seen = [0] * QUARTERS
-    odd_given = False
-    for quarter in quarters:
-        longer = one_more(seen[quarter], given[quarter], room[quarter]) > 0
+    odd_left = len(odd)
+    for quarter in level.quarters:
+        length = short
+        if one_more(seen[quarter], level.given[quarter], level.room[quarter]) > 0:
+            length = long
+        elif quarter == level.odd_quarter and odd_left > 0:
+            length = odd[0]
+            odd_left = 0
+        lengths.append(length)
         seen = plus(seen, quarter, 1)
-        if longer:
-            lengths.append(long)
-        elif quarter == place and not odd_given:
-            lengths.append(odd[0])
-            odd_given = True
-        else:
-            lengths.append(short)
-    return lengths
+    return with_spurs(layout, lengths)
 
 
 def with_spurs(layout: VineLayoutResult, spurs: list[int]) -> VineLayoutResult:

@@ -11,7 +11,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from generator.calculators import option_scores, option_search
+from generator.calculators import option_scores
 from generator.calculators.cane_path import path_to_right
 from generator.calculators.drawing_shapes import along
 from generator.calculators.option_search import candidates, ranked_options
@@ -194,16 +194,15 @@ def test_canes_never_reach_past_their_wire():
 
 @pytest.mark.parametrize(("nodes", "spacing", "positions"), [(60, 3.0, 28), (60, 3.0, 40), (120, 4.0, 60), (24, 1.2, 10)])
 def test_the_work_of_the_search_is_counted(monkeypatch, nodes, spacing, positions):
-    """60 nodes on 3 m of wire, and more than that: at most 120 layouts are tried, and each is measured once for its evenness and its cuts."""
+    """60 nodes on 3 m of wire, and more than that: at most 120 layouts are tried, and each is weighed once."""
     calls = Counter()
 
     def counting(module, name):
         plain = getattr(module, name)
         monkeypatch.setattr(module, name, lambda *given: calls.update([name]) or plain(*given))
 
-    for name in ("evenness", "hand_work", "bunches_of"):
+    for name in ("evenness", "level_of", "hand_work", "bunches_of"):
         counting(option_scores, name)
-    counting(option_search, "levelled")
     asked = but(ASKED, layout=but(LAYOUT, nodes=nodes, vine_spacing_m=spacing, live_spur_positions_per_vine=some(positions)))
     tried = len(candidates(asked, OPTION_LIMITS))
     ranked_options(asked, OPTION_LIMITS)
