@@ -33,7 +33,7 @@ from generator.calculators.vine_stand import Slot, Stand, nodes_at, slots_on
 def draw_before(layout: VineLayoutResult, stand: Stand, wire_mm: int, space_mm: int, gap_mm: int) -> Drawing:
     """The drawing of the vine that gets this layout. Lengths in whole mm as for the drawing after. No shapes where the form of the vine
     is not known, or where spurs are planned on a vine that has no cordon or positions yet."""
-    no_cordon = layout.target != CANE and (not stand.on_cordon or layout.positions_assumed)
+    no_cordon = layout.target != CANE and (not stand.on_cordon or layout.positions_assumed and not stand.assumed)
     if not stand.known or no_cordon or (stand.on_cordon and stand.positions == 0):
         return no_drawing()
     highest = wire_mm + TALL * layout.internode_mm
@@ -44,7 +44,7 @@ def draw_before(layout: VineLayoutResult, stand: Stand, wire_mm: int, space_mm: 
         head = Point(0, max(0, layout.rise_mm) - wire_mm)
     shapes = ground_and_wire(frame) + neighbour_shapes(frame, one_way, layout.rise_mm, space_mm, gap_mm)
     shapes = shapes + [line("trunk", [Point(0, 0), head]), circle("head", head, layout.internode_mm // 2)]
-    work = hand_work(layout, stand.on_cordon)
+    work = hand_work(layout, stand.arms if stand.on_cordon else 0)
     if stand.on_cordon:
         slots = slots_on(stand.arms, 0, stand.positions, stand.missing, min(layout_first(layout, stand), stand.arm_mm), stand.arm_mm)
         ways = ways_of(stand.arms, layout.rise_mm, stand.arm_mm, -wire_mm)
@@ -78,7 +78,7 @@ def standing_cordon(layout: VineLayoutResult, slots: list[Slot], ways: list[list
         shapes.append(line("arm off" if goes else "arm", way))
         if goes:
             shapes.append(cut_mark(along(way, float(max(0, layout.rise_mm) + layout.internode_mm)), layout.internode_mm))
-            shapes = shapes + from_the_head(layout, way[0], goes_left(len(ways), k), top)
+    shapes = shapes + canes_that_stay(layout, ways, top)
     kept = [slot for slot in slots if slot.live and slot.arm >= first and layout.target != CANE]
     nodes = nodes_at(kept, layout.spurs)
     seen = 0
@@ -93,6 +93,26 @@ def standing_cordon(layout: VineLayoutResult, slots: list[Slot], ways: list[list
         if slot.live and stays:
             seen += 1
     return shapes
+
+
+def canes_that_stay(layout: VineLayoutResult, ways: list[list[Point]], top: int) -> list[Shape]:
+    """On a cordon: the canes that will be laid, one on each side at most in sight, with their renewal spurs where they get one. On an arm
+    that is laid new the cane stands on its side."""
+    shapes: list[Shape] = []
+    for k in range(min(2, len(layout.canes))):
+        left = goes_left(min(len(ways), max(layout.arms, len(layout.canes))), k)
+        if len(layout.renewals) > 0:
+            shapes = shapes + from_the_head(layout, ways[0][0], left, top)
+        else:
+            shapes = shapes + cane_to_lay(layout, ways[0][0], left, top)
+    return shapes
+
+
+def cane_to_lay(layout: VineLayoutResult, head: Point, left: bool, top: int) -> list[Shape]:
+    """A cane near the head that stays, drawn short, and the cut to its length."""
+    internode = layout.internode_mm
+    kept = leaning(head, head.y - top, left)
+    return [line("cane", [head, kept]), break_mark(kept, internode // UPRIGHT), cut_mark(Point(kept.x, kept.y + internode), internode // UPRIGHT)]
 
 
 def position_shapes(layout: VineLayoutResult, base: Point, nodes: int, on_kept_arm: bool, top: int) -> list[Shape]:
@@ -137,10 +157,8 @@ def from_the_head(layout: VineLayoutResult, head: Point, left: bool, top: int) -
     outward = left or layout.arms == 1
     foot = renewal_foot(layout, head, 0 if outward else 1)
     tip = renewal_tip(foot, layout.renewals[0], internode, outward)
-    kept = leaning(head, head.y - top, left)
     shapes = [line("renewal", [foot, tip])] + grown_shapes("cane off", tip, top, not outward, internode)
-    shapes = shapes + [cut_mark(tip, internode // UPRIGHT), line("cane", [head, kept]), break_mark(kept, internode // UPRIGHT)]
-    return shapes + [cut_mark(Point(kept.x, kept.y + internode), internode // UPRIGHT)]
+    return shapes + [cut_mark(tip, internode // UPRIGHT)] + cane_to_lay(layout, head, left, top)
 
 
 def before_labels(slots: list[Slot], ways: list[list[Point]], top: int) -> list[Label]:

@@ -37,7 +37,9 @@ def describe_standing(layout: VineLayoutResult, stand: Stand, missing: int, cane
     else:
         says.append(Say("drawing.describe_head_before", [float(canes)], []))
     says.append(Say("drawing.describe_cuts", [float(work.cuts)], []))
-    return says + spread(missing) + behind(stand.arms > 2)
+    if stand.assumed:
+        says.append(Say("drawing.assumed", [], []))
+    return says + spread(missing) + behind(stand.arms > 2 or canes > 2)
 
 
 def spread(missing: int) -> list[Say]:

@@ -16,17 +16,17 @@ class HandWork:
     ties: int
 
 
-def hand_work(layout: VineLayoutResult, on_cordon: bool) -> HandWork:
-    """Cuts and ties, where the vine is a cordon with spurs now, or a head with canes.
+def hand_work(layout: VineLayoutResult, arms: int) -> HandWork:
+    """Cuts and ties of a vine that has so many arms with spurs now, or none where it is a head with canes.
 
     A kept spur position takes two cuts: the upper cane off with the wood it stands on, the lower one to its nodes; a position given
     up takes one. A cane takes one cut to its length and one for its renewal spur; last year's wood behind it goes with one more:
-    the old cane on a head, the arm where a cordon is given up or one arm is laid new. A cane is tied at two places, the bend and the tip.
+    the old cane on a head, each arm where a cordon is given up or the one that is laid new. A cane is tied at two places, the bend and the tip.
     """
     given_up = max(0, layout.positions - len(layout.spurs))
     cuts = 2 * len(layout.spurs) + given_up + len(layout.canes) + len(layout.renewals)
-    if layout.target == CANE and on_cordon:
-        cuts = cuts + layout.arms
+    if layout.target == CANE and arms > 0:
+        cuts = cuts + arms
     elif layout.target == CANE:
         cuts = cuts + len(layout.canes)
     elif layout.target == NEW_ARM:

@@ -13,6 +13,7 @@ from generator.calculators.layout_records import (
     arms_of,
     cane_limit,
     gap_of,
+    poorly_ripe,
     space_of,
 )
 from generator.calculators.layout_words import cane_notes, spur_headline, spur_notes, spur_working
@@ -56,13 +57,13 @@ def lay_canes(inputs: VineLayoutInputs, values: VineLayoutValues, first: int, mo
         positions_assumed=False,
         headline=Say("vine_layout.headline_cane", [float(placed.canes), float(max(canes)), float(renewal), float(laid)], []),
         working=working,
-        notes=cane_notes(inputs.nodes, laid, inputs.curtains, inputs.canes_wanted_per_vine, float(cane_limit(inputs, values)), internode, placed),
+        notes=ripe_notes(inputs, values) + cane_notes(inputs.nodes, laid, inputs.curtains, inputs.canes_wanted_per_vine, float(cane_limit(inputs, values)), internode, placed),
     )
 
 
-def lay_spurs(inputs: VineLayoutInputs, values: VineLayoutValues, target: str, longest: int, canes: list[int]) -> VineLayoutResult:
-    """Spurs of up to `longest` nodes on the live positions, with these canes beside them. Up to the guide's limit for a spur they are
-    alike; longer ones stand among one-node spurs."""
+def lay_spurs(inputs: VineLayoutInputs, values: VineLayoutValues, target: str, longest: int, alike: bool, canes: list[int]) -> VineLayoutResult:
+    """Spurs of up to `longest` nodes on the live positions, with these canes beside them: all as alike as the nodes allow, or long ones among
+    one-node spurs."""
     arms = arms_of(inputs)
     arm_mm = arm_length_of(inputs, arms)
     first_mm = min(mm(inputs.first_spur_from_head_m), arm_mm)
@@ -72,9 +73,7 @@ def lay_spurs(inputs: VineLayoutInputs, values: VineLayoutValues, target: str, l
     if not assumed:
         positions = int(inputs.live_spur_positions_per_vine.number)
     wanted = max(0, inputs.nodes - total(canes))
-    spurs = even_spurs(wanted, positions, longest)
-    if longest > most:
-        spurs = long_spurs(wanted, positions, longest)
+    spurs = even_spurs(wanted, positions, longest) if alike else long_spurs(wanted, positions, longest)
     laid = total(spurs) + total(canes)
     return VineLayoutResult(
         target=target,
@@ -97,8 +96,15 @@ def lay_spurs(inputs: VineLayoutInputs, values: VineLayoutValues, target: str, l
         positions_assumed=assumed,
         headline=spur_headline(spurs, canes, laid),
         working=spur_working(inputs.nodes, spurs, canes, positions),
-        notes=spur_notes(inputs.nodes, positions, assumed, spurs, canes, longest > most),
+        notes=spur_notes(inputs.nodes, positions, assumed, spurs, canes, not alike),
     )
+
+
+def ripe_notes(inputs: VineLayoutInputs, values: VineLayoutValues) -> list[Say]:
+    """That poorly ripe wood carries less."""
+    if poorly_ripe(inputs):
+        return [Say("vine_layout.unripe", [float(cane_limit(inputs, values))], [])]
+    return []
 
 
 def canes_beside(inputs: VineLayoutInputs, values: VineLayoutValues) -> list[int]:

@@ -3,16 +3,17 @@
 from dataclasses import dataclass
 
 from generator.calculators.bearers import Buds, Tally, buds_counted, is_whole
+from generator.calculators.drawing_before import draw_before
 from generator.calculators.drawing_shapes import Drawing
 from generator.calculators.drawing_vine import draw_vine
 from generator.calculators.facts import Maybe
 from generator.calculators.layout_records import SPUR, VineLayoutInputs, VineLayoutValues
 from generator.calculators.option_records import Asked, LayoutOption, Limits, Weights
-from generator.calculators.option_scores import stands_on_cordon
 from generator.calculators.option_search import ranked_options
 from generator.calculators.say import Say
+from generator.calculators.spur_layout import positions_on_new_arms
 from generator.calculators.units import mm, share
-from generator.calculators.vine_stand import Stand
+from generator.calculators.vine_stand import Told, stand_taken
 
 
 @dataclass(frozen=True)
@@ -34,8 +35,10 @@ class LayoutOptionsInputs:
     arm_length_m: Maybe
     live_spur_positions_per_vine: Maybe
     good_canes_per_vine: Maybe
+    spur_positions_missing_pct: Maybe
     canes_wanted_per_vine: Maybe
     nodes_per_cane_wanted: Maybe
+    canes_well_ripe: Maybe
     present_structure: Maybe
     primordia_node: list[Maybe]
     cane_budburst_node: list[Maybe]
@@ -51,36 +54,42 @@ class LayoutOptionsInputs:
 
 @dataclass(frozen=True)
 class LayoutOptionsValues:
-    """The limits of every layout (see layout_records), the fewest nodes that make a cane, and the points of the rank (see Weights)."""
+    """The limits of every layout (see layout_records), the fewest nodes that make a cane, the most canes that are tried, and the points of
+    the rank (see Weights)."""
 
     nodes_per_spur_most: float
     nodes_per_long_spur_most: float
     nodes_per_cane_most: float
+    nodes_per_unripe_cane_most: float
     canes_per_vine_most: float
     canes_beside_spurs: float
     nodes_per_renewal_spur: float
     spur_spacing_m: float
     nodes_per_cane_least: float
+    canes_per_vine_tried: float
     layout_points_uneven: float
     layout_points_work: float
     layout_points_change: float
     layout_points_bunches: float
     layout_points_no_spare: float
     layout_points_empty: float
+    layout_points_unrenewed: float
 
 
 @dataclass(frozen=True)
 class LayoutOptionsResult:
-    """The ranked options, the best first; the pruned vine drawn for each that can be built; how many can be built and how many cannot; the numbers of
+    """The ranked options, the best first; for each that can be built the vine drawn before and after pruning; how many can be built and how many cannot; the numbers of
     the best one."""
 
     options: list[LayoutOption]
+    before: list[Drawing]
     drawings: list[Drawing]
     options_built: int
     options_not_built: int
     cane_nodes: int
     spur_nodes: int
     renewal_nodes: int
+    base_buds: int
     canes: int
     spurs: int
     short_nodes: int
@@ -107,14 +116,17 @@ def layout_options(inputs: LayoutOptionsInputs, values: LayoutOptionsValues) -> 
     options = ranked_options(asked, limits_of(values))
     best = options[0]
     built = len([option for option in options if option.built])
+    bearers = len(best.layout.spurs) + len(best.layout.canes) + len(best.layout.renewals)
     return LayoutOptionsResult(
         options=options,
-        drawings=[drawn(option, asked, inputs.wire_height_m) for option in options if option.built],
+        before=[drawn(option, inputs, values, True) for option in options if option.built],
+        drawings=[drawn(option, inputs, values, False) for option in options if option.built],
         options_built=built,
         options_not_built=len(options) - built,
         cane_nodes=best.layout.cane_nodes,
         spur_nodes=best.layout.spur_nodes,
         renewal_nodes=best.layout.renewal_nodes,
+        base_buds=bearers,
         canes=len(best.layout.canes),
         spurs=len(best.layout.spurs),
         short_nodes=best.short_nodes,
@@ -125,16 +137,28 @@ def layout_options(inputs: LayoutOptionsInputs, values: LayoutOptionsValues) -> 
         cuts=best.cuts,
         ties=best.ties,
         headline=best.layout.headline if built > 0 else Say("layout_options.none", [inputs.nodes], []),
-        working=best.layout.working + best.reasons,
+        working=best.layout.working + [Say("layout_options.counted", [float(bearers)], [])] + best.reasons,
         notes=best.layout.notes,
     )
 
 
-def drawn(option: LayoutOption, asked: Asked, wire_height_m: float) -> Drawing:
-    """The pruned vine of an option; missing positions are not asked here."""
+def drawn(option: LayoutOption, inputs: LayoutOptionsInputs, values: LayoutOptionsValues, before: bool) -> Drawing:
+    """The vine of an option, before pruning or after."""
     layout = option.layout
-    stand = Stand(True, stands_on_cordon(asked), layout.arms, layout.arm_mm, layout.positions, 0)
-    return draw_vine(layout, stand, mm(wire_height_m), mm(asked.layout.vine_spacing_m), mm(asked.layout.tip_gap_m))
+    told = Told(
+        inputs.present_structure,
+        inputs.live_spur_positions_per_vine,
+        inputs.spur_positions_missing_pct,
+        inputs.cordon_arms,
+        inputs.arm_length_m,
+        inputs.curtains,
+        mm(inputs.vine_spacing_m),
+    )
+    new = positions_on_new_arms(layout.arm_mm, mm(inputs.first_spur_from_head_m), mm(values.spur_spacing_m))
+    stand = stand_taken(told, layout, new)
+    if before:
+        return draw_before(layout, stand, mm(inputs.wire_height_m), told.space_mm, mm(inputs.tip_gap_m))
+    return draw_vine(layout, stand, mm(inputs.wire_height_m), told.space_mm, mm(inputs.tip_gap_m))
 
 
 def lengths_of(inputs: LayoutOptionsInputs) -> VineLayoutInputs:
@@ -153,6 +177,7 @@ def lengths_of(inputs: LayoutOptionsInputs) -> VineLayoutInputs:
         inputs.live_spur_positions_per_vine,
         inputs.canes_wanted_per_vine,
         inputs.nodes_per_cane_wanted,
+        inputs.canes_well_ripe,
     )
 
 
@@ -185,6 +210,7 @@ def limits_of(values: LayoutOptionsValues) -> Limits:
         values.nodes_per_spur_most,
         values.nodes_per_long_spur_most,
         values.nodes_per_cane_most,
+        values.nodes_per_unripe_cane_most,
         values.canes_per_vine_most,
         values.canes_beside_spurs,
         values.nodes_per_renewal_spur,
@@ -197,5 +223,6 @@ def limits_of(values: LayoutOptionsValues) -> Limits:
         values.layout_points_bunches,
         values.layout_points_no_spare,
         values.layout_points_empty,
+        values.layout_points_unrenewed,
     )
-    return Limits(layout, values.nodes_per_cane_least, weights)
+    return Limits(layout, values.nodes_per_cane_least, values.canes_per_vine_tried, weights)

@@ -8,20 +8,19 @@ from dataclasses import dataclass
 
 from generator.calculators.cane_path import path_to_right
 from generator.calculators.drawing_shapes import along
-from generator.calculators.layout_records import NEW_ARM, VineLayoutResult
+from generator.calculators.layout_records import CANE, NEW_ARM, VineLayoutResult
 from generator.calculators.units import MM_PER_M
 
 QUARTERS: int = 4
 
 
 @dataclass(frozen=True)
-class SpurPlace:
-    """A spur: the arm it stands on (0 is the first to the left, or the only one), its distance from the head along the wire in mm,
-    its nodes."""
+class Standing:
+    """The nodes in each quarter of the wire, and how far the outermost ones stand from the trunk to the left and to the right, in mm."""
 
-    arm: int
-    distance_mm: int
-    nodes: int
+    loads: list[int]
+    left_mm: int
+    right_mm: int
 
 
 @dataclass(frozen=True)
@@ -47,20 +46,25 @@ def goes_left(bearers: int, bearer: int) -> bool:
     return bearers > 1 and bearer % 2 == 0
 
 
-def spur_places(layout: VineLayoutResult) -> list[SpurPlace]:
-    """The spurs shared out over the arms, on each from the first place to the tip. The list of spurs reads from left to right:
-    on arms to the left from the tip to the head."""
+def spurs_on(layout: VineLayoutResult, arm: int) -> int:
+    """How many of the spurs stand on an arm, when they are shared out over all arms that bear spurs."""
     first = first_arm_with_spurs(layout)
-    arms = layout.arms - first
-    places: list[SpurPlace] = []
-    for k in range(arms):
-        low = k * len(layout.spurs) // arms
-        own = layout.spurs[low : (k + 1) * len(layout.spurs) // arms]
-        left = goes_left(layout.arms, k + first)
-        for s in range(len(own)):
-            nodes = own[len(own) - 1 - s] if left else own[s]
-            places.append(SpurPlace(k + first, distance_of(layout.first_spur_mm, layout.arm_mm, s, len(own)), nodes))
-    return places
+    bearing = layout.arms - first
+    if arm < first:
+        return 0
+    return (arm - first + 1) * len(layout.spurs) // bearing - (arm - first) * len(layout.spurs) // bearing
+
+
+def quarters_of_spurs(layout: VineLayoutResult, space_mm: int) -> list[int]:
+    """The quarter of each spur, in the order of the list of spurs, which reads from left to right: on arms to the left from the tip to the head."""
+    quarters: list[int] = []
+    for k in range(layout.arms):
+        own = spurs_on(layout, k)
+        left = goes_left(layout.arms, k)
+        for s in range(own):
+            away = distance_of(layout.first_spur_mm, layout.arm_mm, own - 1 - s if left else s, own)
+            quarters.append(quarter_of(-away if left else away, layout.arms, space_mm))
+    return quarters
 
 
 def distance_of(first_mm: int, arm_mm: int, spur: int, spurs: int) -> int:
@@ -72,46 +76,57 @@ def distance_of(first_mm: int, arm_mm: int, spur: int, spurs: int) -> int:
 
 def spacing_mm(layout: VineLayoutResult) -> int:
     """From one spur to the next on the arm that has most of them; 0 where no arm has two."""
-    places = spur_places(layout)
-    closest = 0
-    for k in range(len(places) - 1):
-        if places[k].arm == places[k + 1].arm:
-            apart = places[k + 1].distance_mm - places[k].distance_mm
-            closest = apart if closest == 0 else min(closest, apart)
-    return closest
+    most = max([spurs_on(layout, k) for k in range(layout.arms)])
+    if most < 2:
+        return 0
+    return (layout.arm_mm - layout.first_spur_mm) // (most - 1)
 
 
-def node_places(layout: VineLayoutResult) -> list[int]:
-    """The x of every node: of a spur where it stands, of a cane along its way, of a renewal spur beside the trunk."""
-    places: list[int] = []
-    for spur in spur_places(layout):
-        x = -spur.distance_mm if goes_left(layout.arms, spur.arm) else spur.distance_mm
-        for k in range(spur.nodes):
-            places.append(x)
+def standing_beside(layout: VineLayoutResult, space_mm: int) -> Standing:
+    """The nodes of canes, each where it stands along the wire, and of renewal spurs, which stand beside the trunk."""
     longest = max(layout.canes) if len(layout.canes) > 0 else 0
     way = path_to_right(layout.rise_mm, layout.wire_mm, 0)
     reached = [along(way, float((node + 1) * layout.internode_mm)).x for node in range(longest)]
+    quarters: list[int] = []
+    left_mm = 0
+    right_mm = 0
     for k, nodes in enumerate(layout.canes):
         left = goes_left(layout.arms, k)
-        for x in reached[:nodes]:
-            places.append(-x if left else x)
+        quarters = quarters + [quarter_of(-x if left else x, layout.arms, space_mm) for x in reached[:nodes]]
+        tip = reached[nodes - 1] if nodes > 0 else 0
+        left_mm = max(left_mm, tip if left else 0)
+        right_mm = max(right_mm, 0 if left else tip)
     for k, nodes in enumerate(layout.renewals):
-        for node in range(nodes):
-            places.append(-1 if goes_left(layout.arms, k) else 1)
-    return places
+        quarters = quarters + [quarter_of(-1 if goes_left(layout.arms, k) else 1, layout.arms, space_mm)] * nodes
+    return Standing([how_many(quarters, k) for k in range(QUARTERS)], left_mm, right_mm)
 
 
-def evenness(layout: VineLayoutResult, space_mm: int, gap_mm: int, curtains: int, shoots_per_node: float) -> Evenness:
-    """How evenly the shoots of a layout will stand, if every node gives as many. space_mm and gap_mm are above zero or zero."""
-    places = node_places(layout)
-    start = 0 if layout.arms == 1 else -(space_mm // 2)
-    quarters = [min(QUARTERS - 1, max(0, (x - start) * QUARTERS // space_mm)) for x in places]
-    counts = [how_many(quarters, k) for k in range(QUARTERS)]
+def evenness(layout: VineLayoutResult, beside: Standing, loads: list[int], space_mm: int, gap_mm: int, curtains: int, shoots_per_node: float) -> Evenness:
+    """How evenly the shoots of a layout will stand with so many nodes in each quarter, if every node gives as many. Lengths are above zero or
+    zero. Curtains are laid on top of each other; where canes cannot fill them alike the barest is less by that."""
+    alike = 1.0
+    if layout.target == CANE:
+        alike = curtain_share(len(layout.canes), curtains)
     quarter_m = float(space_mm) / MM_PER_M / float(QUARTERS) * float(curtains)
-    most = max(counts)
-    share = float(min(counts)) / float(most) if most > 0 else 0.0
-    bare = bare_of(places, layout.arms == 1, space_mm - gap_mm)
-    return Evenness(float(most) * shoots_per_node / quarter_m, float(min(counts)) * shoots_per_node / quarter_m, share, bare)
+    most = max(loads)
+    share = float(min(loads)) / float(most) if most > 0 else 0.0
+    barest = float(min(loads)) * alike * shoots_per_node / quarter_m
+    return Evenness(float(most) * shoots_per_node / quarter_m, barest, share * alike, bare_of(layout, beside, space_mm - gap_mm))
+
+
+def curtain_share(canes: int, curtains: int) -> float:
+    """How alike canes can be shared out over curtains, one each way on each: fewest on a curtain's side over most. One curtain alone can be
+    filled by one cane or by an odd number, and its quarters tell."""
+    sides = 2 * curtains
+    if curtains == 1:
+        return 1.0
+    return float(canes // sides) / float((canes + sides - 1) // sides)
+
+
+def quarter_of(x: int, arms: int, space_mm: int) -> int:
+    """The quarter of the vine's wire in which an x lies, 0 the first to the left; beyond the ends the nearest."""
+    start = 0 if arms == 1 else -(space_mm // 2)
+    return min(QUARTERS - 1, max(0, (x - start) * QUARTERS // space_mm))
 
 
 def how_many(numbers: list[int], number: int) -> int:
@@ -119,10 +134,17 @@ def how_many(numbers: list[int], number: int) -> int:
     return len([one for one in numbers if one == number])
 
 
-def bare_of(places: list[int], one_way: bool, wire_mm: int) -> int:
+def bare_of(layout: VineLayoutResult, beside: Standing, wire_mm: int) -> int:
     """The wire beyond the outermost nodes, up to the vine's own tips, in mm."""
-    right = max(0, max(places)) if len(places) > 0 else 0
-    left = max(0, -min(places)) if len(places) > 0 else 0
-    if one_way:
+    left = beside.left_mm
+    right = beside.right_mm
+    for k in range(layout.arms):
+        own = spurs_on(layout, k)
+        tip = distance_of(layout.first_spur_mm, layout.arm_mm, own - 1, own) if own > 0 else 0
+        if goes_left(layout.arms, k):
+            left = max(left, tip)
+        else:
+            right = max(right, tip)
+    if layout.arms == 1:
         return max(0, wire_mm - right)
     return max(0, wire_mm // 2 - left) + max(0, wire_mm // 2 - right)

@@ -18,7 +18,8 @@ TARGETS: list[str] = ["spur", "long_spurs", "spurs_with_canes", "lay_new_arm", "
 @dataclass(frozen=True)
 class VineLayoutInputs:
     """The nodes of one vine and the target; curtains; spacing, tip gap and first spur's place in m; head below the wire and
-    internode in cm; arms, their length, live spur positions, canes wanted and nodes on each where they are known."""
+    internode in cm; arms, their length, live spur positions, canes wanted and nodes on each, whether the canes are well ripe (1 or 0)
+    where they are known."""
 
     nodes: int
     target: str
@@ -33,16 +34,18 @@ class VineLayoutInputs:
     live_spur_positions_per_vine: Maybe
     canes_wanted_per_vine: Maybe
     nodes_per_cane_wanted: Maybe
+    canes_well_ripe: Maybe
 
 
 @dataclass(frozen=True)
 class VineLayoutValues:
-    """Limits for spurs, long spurs and canes (nodes; canes per vine), nodes of a renewal spur, canes beside spurs, and the
-    distance of spur positions on a new arm (m)."""
+    """Limits for spurs, long spurs, canes and poorly ripe canes (nodes; canes per vine), nodes of a renewal spur, canes beside spurs, and
+    the distance of spur positions on a new arm (m)."""
 
     nodes_per_spur_most: float
     nodes_per_long_spur_most: float
     nodes_per_cane_most: float
+    nodes_per_unripe_cane_most: float
     canes_per_vine_most: float
     canes_beside_spurs: float
     nodes_per_renewal_spur: float
@@ -103,7 +106,15 @@ def arm_length_of(inputs: VineLayoutInputs, arms: int) -> int:
 
 
 def cane_limit(inputs: VineLayoutInputs, values: VineLayoutValues) -> int:
-    """The most nodes on one cane: as wanted, or the guide's limit."""
+    """The most nodes on one cane: as wanted, or the guide's limit; on poorly ripe wood no more than that bears (evidence bp-30)."""
+    most = int(values.nodes_per_cane_most)
     if inputs.nodes_per_cane_wanted.ok:
-        return max(1, int(inputs.nodes_per_cane_wanted.number))
-    return int(values.nodes_per_cane_most)
+        most = max(1, int(inputs.nodes_per_cane_wanted.number))
+    if poorly_ripe(inputs):
+        return min(most, int(values.nodes_per_unripe_cane_most))
+    return most
+
+
+def poorly_ripe(inputs: VineLayoutInputs) -> bool:
+    """True when it was said that the canes are not well ripe."""
+    return inputs.canes_well_ripe.ok and inputs.canes_well_ripe.number < 1.0

@@ -56,7 +56,7 @@ def cane_notes(
     """What does not fit, bare wire, a second wire, and nodes that are more than planned."""
     notes: list[Say] = []
     if placed.bare_mm >= 2 * internode_mm:
-        notes.append(Say("vine_layout.wire_bare", [float(placed.bare_mm)], []))
+        notes.append(Say("vine_layout.wire_bare", [float(placed.bare_mm), float(placed.canes)], []))
     if placed.short_nodes > 0 and placed.wire_short_mm > 0:
         numbers = [float(placed.short_nodes), float(placed.wire_short_mm), float(placed.canes)]
         notes.append(Say("vine_layout.wire_too_short", numbers, []))
@@ -97,6 +97,6 @@ def new_arm_notes(nodes: int, laid: int, positions: int, assumed: bool, spurs: l
     if positions > len(spurs):
         notes.append(Say("vine_layout.positions_left", [float(positions - len(spurs))], []))
     if bare_mm >= 2 * internode_mm:
-        notes.append(Say("vine_layout.wire_bare", [float(bare_mm)], []))
+        notes.append(Say("vine_layout.wire_bare", [float(bare_mm), 1.0], []))
     notes.append(Say("vine_layout.new_arm_next", [], []))
     return notes

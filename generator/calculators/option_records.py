@@ -4,7 +4,10 @@ from dataclasses import dataclass
 
 from generator.calculators.bearers import Buds
 from generator.calculators.facts import Maybe
+from generator.calculators.hand_work import HandWork
+from generator.calculators.layout_places import Evenness
 from generator.calculators.layout_records import VineLayoutInputs, VineLayoutResult, VineLayoutValues
+from generator.calculators.option_spread import Level
 from generator.calculators.say import Say
 
 LONG_SPURS_WITH_CANES: str = "long_spurs_with_canes"
@@ -25,7 +28,8 @@ class Asked:
 @dataclass(frozen=True)
 class Weights:
     """What the rank weighs, in points off a hundred: for the barest quarter being bare, for each cut or tie, for giving up the
-    present form, for bearing no bunches where the best layout has them, for no spare cane, for each position given up."""
+    present form, for bearing no bunches where the best layout has them, for no spare cane, for each position given up, for each long
+    bearer that has no short spur to renew it."""
 
     uneven: float
     work: float
@@ -33,22 +37,51 @@ class Weights:
     bunches: float
     no_spare: float
     empty: float
+    unrenewed: float
 
 
 @dataclass(frozen=True)
 class Limits:
-    """The limits of every layout, the fewest nodes that make a cane, and what the rank weighs."""
+    """The limits of every layout, the fewest nodes that make a cane, the most canes that are tried, and what the rank weighs."""
 
     layout: VineLayoutValues
     nodes_per_cane_least: float
+    canes_tried: float
     weights: Weights
+
+
+@dataclass(frozen=True)
+class Points:
+    """The points taken off a hundred: for an uneven wall of leaves, hand work, the present form given up, what is left to next winter (no
+    spare cane, positions given up, long bearers without a short spur), bunches that another layout bears."""
+
+    uneven: float
+    work: float
+    change: float
+    next_winter: float
+    bunches: float
+
+
+@dataclass(frozen=True)
+class Weighed:
+    """One layout that was tried: how its spurs level the shoots, what it is short of (nothing where it can be built), its bunches, evenness
+    and hand work, long bearers without a short spur, and the points off."""
+
+    layout: VineLayoutResult
+    level: Level
+    faults: list[Say]
+    bunches: Maybe
+    even: Evenness
+    work: HandWork
+    unrenewed: int
+    off: Points
 
 
 @dataclass(frozen=True)
 class LayoutOption:
     """One layout: whether it can be built; nodes without a place; its longest spur and cane; mm from spur to spur; bunches before
     thinning; shoots per metre of the densest and the barest quarter, one over the other; bare wire in mm; cuts and ties;
-    points; the reasons in order."""
+    points and what was taken off them; the reasons in order."""
 
     layout: VineLayoutResult
     built: bool
@@ -64,4 +97,5 @@ class LayoutOption:
     cuts: int
     ties: int
     score: float
+    off: Points
     reasons: list[Say]

@@ -73,6 +73,7 @@ class BlockPlanValues:
     nodes_per_spur_most: float
     nodes_per_long_spur_most: float
     nodes_per_cane_most: float
+    nodes_per_unripe_cane_most: float
     canes_per_vine_most: float
     canes_beside_spurs: float
     nodes_per_renewal_spur: float

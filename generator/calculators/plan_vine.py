@@ -6,7 +6,7 @@ from generator.calculators.plan_records import BlockPlanValues
 from generator.calculators.vine_layout import vine_layout
 
 LENGTHS: list[str] = ["vine_spacing_m", "curtains", "tip_gap_m", "internode_cm", "head_below_wire_cm", "first_spur_from_head_m", "wire_height_m"]
-MEASURED: list[str] = ["live_spur_positions_per_vine", "cordon_arms", "arm_length_m", "canes_wanted_per_vine", "nodes_per_cane_wanted"]
+MEASURED: list[str] = ["live_spur_positions_per_vine", "cordon_arms", "arm_length_m", "canes_wanted_per_vine", "nodes_per_cane_wanted", "canes_well_ripe"]
 
 
 def can_be_laid(facts: Facts, target: str) -> bool:
@@ -33,6 +33,7 @@ def vine_of(facts: Facts, values: BlockPlanValues, target: str, nodes: int, long
         live_spur_positions_per_vine=maybe(facts, "live_spur_positions_per_vine"),
         canes_wanted_per_vine=maybe(facts, "canes_wanted_per_vine"),
         nodes_per_cane_wanted=Maybe(wanted.ok, min(wanted.number, float(longest))),
+        canes_well_ripe=maybe(facts, "canes_well_ripe"),
     )
     return vine_layout(
         inputs,
@@ -40,6 +41,7 @@ def vine_of(facts: Facts, values: BlockPlanValues, target: str, nodes: int, long
             nodes_per_spur_most=min(values.nodes_per_spur_most, float(longest)),
             nodes_per_long_spur_most=min(values.nodes_per_long_spur_most, float(longest)),
             nodes_per_cane_most=min(values.nodes_per_cane_most, float(longest)),
+            nodes_per_unripe_cane_most=values.nodes_per_unripe_cane_most,
             canes_per_vine_most=values.canes_per_vine_most,
             canes_beside_spurs=values.canes_beside_spurs,
             nodes_per_renewal_spur=values.nodes_per_renewal_spur,

@@ -27,11 +27,11 @@ def vine_layout(inputs: VineLayoutInputs, values: VineLayoutValues) -> VineLayou
     if inputs.target == NEW_ARM:
         return lay_new_arm(inputs, values)
     if inputs.target == SPUR:
-        return lay_spurs(inputs, values, SPUR, int(values.nodes_per_spur_most), [])
+        return lay_spurs(inputs, values, SPUR, int(values.nodes_per_spur_most), True, [])
     if inputs.target == LONG_SPURS:
-        return lay_spurs(inputs, values, LONG_SPURS, int(values.nodes_per_long_spur_most), [])
+        return lay_spurs(inputs, values, LONG_SPURS, int(values.nodes_per_long_spur_most), False, [])
     if inputs.target == SPURS_WITH_CANES:
-        return lay_spurs(inputs, values, SPURS_WITH_CANES, int(values.nodes_per_spur_most), canes_beside(inputs, values))
+        return lay_spurs(inputs, values, SPURS_WITH_CANES, int(values.nodes_per_spur_most), True, canes_beside(inputs, values))
     first = 1
     if inputs.canes_wanted_per_vine.ok:
         first = int(inputs.canes_wanted_per_vine.number)

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from generator.calculators.facts import Facts, known, maybe, number
+from generator.calculators.facts import Facts, Maybe, maybe, number
 from generator.calculators.hand_work import CANE_HEAD, SPUR_CORDON
 from generator.calculators.layout_places import distance_of, first_arm_with_spurs
 from generator.calculators.layout_records import CANE, VineLayoutResult
@@ -13,7 +13,7 @@ from generator.calculators.units import PER_CENT, mm
 @dataclass(frozen=True)
 class Stand:
     """How a vine stands: whether that is known; a cordon or a head; arms, their length, live and missing positions where it is a
-    cordon (0 where they are not counted)."""
+    cordon (0 where they are not counted); whether all that is taken as such vines stand, because nobody said it."""
 
     known: bool
     on_cordon: bool
@@ -21,6 +21,20 @@ class Stand:
     arm_mm: int
     positions: int
     missing: int
+    assumed: bool
+
+
+@dataclass(frozen=True)
+class Told:
+    """What was said of a vine: the ordinal of its form, live positions, missing ones in %, arms and their length in m; curtains, spacing in mm."""
+
+    form: Maybe
+    positions: Maybe
+    missing_pct: Maybe
+    arms: Maybe
+    arm_length_m: Maybe
+    curtains: int
+    space_mm: int
 
 
 @dataclass(frozen=True)
@@ -34,25 +48,48 @@ class Slot:
 
 def stand_of(facts: Facts, layout: VineLayoutResult) -> Stand:
     """The vine as the facts tell. Without its form it is taken for a cordon where positions were counted; other forms are not drawn.
-    curtains must be known."""
-    positions = maybe(facts, "live_spur_positions_per_vine")
-    live = int(positions.number) if positions.ok else 0
-    form = maybe(facts, "present_structure")
-    on_cordon = int(form.number) == SPUR_CORDON if form.ok else live > 0
-    on_head = form.ok and int(form.number) == CANE_HEAD
+    curtains and vine_spacing_m must be known."""
+    told = Told(
+        maybe(facts, "present_structure"),
+        maybe(facts, "live_spur_positions_per_vine"),
+        maybe(facts, "spur_positions_missing_pct"),
+        maybe(facts, "cordon_arms"),
+        maybe(facts, "arm_length_m"),
+        int(number(facts, "curtains")),
+        mm(number(facts, "vine_spacing_m")),
+    )
+    return stand_told(told, layout)
+
+
+def stand_told(told: Told, layout: VineLayoutResult) -> Stand:
+    """The same from what was said of the vine."""
+    live = int(told.positions.number) if told.positions.ok else 0
+    on_cordon = int(told.form.number) == SPUR_CORDON if told.form.ok else live > 0
+    on_head = told.form.ok and int(told.form.number) == CANE_HEAD
     arms = layout.arms
-    if on_cordon and known(facts, "cordon_arms"):
-        arms = max(1, int(number(facts, "cordon_arms")))
+    if on_cordon and told.arms.ok:
+        arms = max(1, int(told.arms.number))
     elif on_cordon and layout.target == CANE:
-        arms = 2 * int(number(facts, "curtains"))
+        arms = 2 * told.curtains
     arm_mm = layout.arm_mm
-    if on_cordon and known(facts, "arm_length_m"):
-        arm_mm = min(mm(number(facts, "arm_length_m")), mm(number(facts, "vine_spacing_m")))
-    gone = maybe(facts, "spur_positions_missing_pct")
+    if on_cordon and told.arm_length_m.ok:
+        arm_mm = min(mm(told.arm_length_m.number), told.space_mm)
     missing = 0
-    if on_cordon and gone.ok and gone.number < PER_CENT:
-        missing = round(float(live) * gone.number / (PER_CENT - gone.number))
-    return Stand(on_cordon or on_head, on_cordon, arms, arm_mm, live, missing)
+    if on_cordon and told.missing_pct.ok and told.missing_pct.number < PER_CENT:
+        missing = round(float(live) * told.missing_pct.number / (PER_CENT - told.missing_pct.number))
+    return Stand(on_cordon or on_head, on_cordon, arms, arm_mm, live, missing, False)
+
+
+def stand_taken(told: Told, layout: VineLayoutResult, on_new_arm: int) -> Stand:
+    """The vine as it was told, and where its form or its positions were not told as vines stand that get this layout: a head for canes, arms
+    with the layout's positions for spurs; `on_new_arm` positions on each arm of a cordon that goes for canes."""
+    stand = stand_told(told, layout)
+    if told.form.ok and not stand.on_cordon or stand.positions > 0:
+        return stand
+    if not told.form.ok:
+        return Stand(True, layout.target != CANE, layout.arms, layout.arm_mm, layout.positions, 0, True)
+    live = stand.arms * on_new_arm if layout.target == CANE else layout.positions
+    return Stand(True, True, stand.arms, stand.arm_mm, live, 0, True)
 
 
 def slots_on(arms: int, first_arm: int, live: int, missing: int, first_mm: int, arm_mm: int) -> list[Slot]:

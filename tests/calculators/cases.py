@@ -67,10 +67,11 @@ LAYOUT = VineLayoutInputs(
     live_spur_positions_per_vine=some(10),
     canes_wanted_per_vine=OPEN,
     nodes_per_cane_wanted=OPEN,
+    canes_well_ripe=OPEN,
 )
-LAYOUT_LIMITS = VineLayoutValues(2.0, 6.0, 12.0, 6.0, 2.0, 2.0, 0.1)
+LAYOUT_LIMITS = VineLayoutValues(2.0, 6.0, 12.0, 8.0, 6.0, 2.0, 2.0, 0.1)
 ASKED = Asked(LAYOUT, good_canes=some(8), structure=some(0), shoots_per_node=0.9, buds=[])
-OPTION_LIMITS = Limits(LAYOUT_LIMITS, 6.0, Weights(uneven=40.0, work=0.3, change=25.0, bunches=60.0, no_spare=5.0, empty=0.5))
+OPTION_LIMITS = Limits(LAYOUT_LIMITS, 6.0, 8.0, Weights(uneven=40.0, work=0.3, change=25.0, bunches=60.0, no_spare=5.0, empty=0.5, unrenewed=2.0))
 
 
 def but(inputs: Any, **changes: Any) -> Any:

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from generator.calculators.bearers import Buds
-from generator.calculators.option_search import best_for, candidates, ranked_options
+from generator.calculators.option_search import candidates, ranked_options
 from tests.calculators.cases import ASKED, LAYOUT, OPEN, OPTION_LIMITS, but, ids, some
 
 ON_SPURS = ["spur", "long_spurs", "spurs_with_canes", "long_spurs_with_canes", "lay_new_arm"]
@@ -89,14 +89,6 @@ def test_bunches_beyond_the_nodes_that_were_cut_are_left_open():
     short = Buds([1.0] * 4, [0.9] * 4, 0.9, [0.95] * 4, [0.0] * 4, 0.0, 0.0, 1.0)
     cane = of(options(asked={"buds": [short]}), "cane")
     assert not cane[0].bunches.ok and "layout_options.bunches_open" in ids([say for one in cane for say in one.reasons])
-
-
-def test_the_best_for_a_target():
-    """Canes for `cane`, the number wanted or more; -1 for a target that there is no layout for."""
-    found = options(nodes=24)
-    assert found[best_for(found, "cane", OPEN)].layout.target == "cane"
-    assert len(found[best_for(found, "cane", some(2))].layout.canes) >= 2
-    assert best_for(found, "arbour", OPEN) == -1
 
 
 def buildable(nodes, positions, most, canes=(0,), room=0):

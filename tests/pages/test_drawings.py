@@ -18,7 +18,7 @@ from generator.pages.svg import figure, markup, tree
 from py_mini_racer import MiniRacer
 from tests.calculators.cases import LAYOUT, LAYOUT_LIMITS, some
 
-CORDON = Stand(known=True, on_cordon=True, arms=2, arm_mm=700, positions=10, missing=2)
+CORDON = Stand(known=True, on_cordon=True, arms=2, arm_mm=700, positions=10, missing=2, assumed=False)
 HEAD = replace(CORDON, on_cordon=False, positions=0, missing=0)
 # What a vine man would tell apart: the layout's own inputs, how the vine stands, the height of the wire in mm.
 VINES = {

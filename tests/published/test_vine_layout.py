@@ -88,7 +88,7 @@ def test_home_table_grapes(spacing_cm, on_canes, on_spurs):
 def test_renewal_spurs_stand_below_the_canes_and_nearer_the_head():
     """cs-15, Zabadal, Growing Table Grapes in a Temperate Climate (E-2774): the renewal spur sits below the cane and inside it."""
     layout = vine_layout(but(LAYOUT, target="cane", nodes=24, vine_spacing_m=1.8, canes_wanted_per_vine=some(2)), LAYOUT_LIMITS)
-    shapes = draw_vine(layout, Stand(True, False, 2, 850, 0, 0), 900, 1800, 100).shapes
+    shapes = draw_vine(layout, Stand(True, False, 2, 850, 0, 0, False), 900, 1800, 100).shapes
     tips = {css: [shape.points[-1] for shape in shapes if shape.css == css] for css in ("cane", "renewal")}
     assert len(tips["renewal"]) == len(tips["cane"]) == 2
     assert all(spur.y > cane.y and abs(spur.x) < abs(cane.x) for spur, cane in zip(tips["renewal"], tips["cane"]))

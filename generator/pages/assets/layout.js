@@ -5,13 +5,20 @@ Guide.page.ranked = function (result) {
   const el = page.el;
   const show = page.show;
 
-  // A layout in its place: the reasons say what the caption would, so the drawing stands without it (its description stays).
+  // A drawing with the short caption of those sentences that the reasons do not say; its description says them all. How it is to be read is said once.
+  function drawn(drawing, ids) {
+    const figure = page.drawing.figure(drawing, show.word);
+    if (figure) { figure.lastChild.textContent = drawing.describe.filter((say) => ids.indexOf(say.id) >= 0).map(show.word).join(" "); }
+    return figure;
+  }
+
   function built(option, place) {
-    const drawing = page.drawing.figure(result.drawings[place], show.word);
-    drawing.removeChild(drawing.lastChild);
     return el("div", { "class": "part option" }, [
       el("p", { "class": "says" }, [(place + 1) + ". " + show.word(option.layout.headline)]),
-      drawing,
+      el("div", { "class": "beside" }, [
+        drawn(result.before[place], (place === 0 ? ["drawing.before"] : []).concat(["drawing.describe_cuts", "drawing.assumed"])),
+        drawn(result.drawings[place], ["drawing.after"])
+      ]),
       show.list("ul", option.reasons.map(show.word))
     ]);
   }
