@@ -74,9 +74,9 @@ def followed(tmp_path_factory) -> Path:
 
 
 def test_every_recipe_is_there():
-    """A fact, a value, a decision row, evidence, a calculator, a page and a drawing each have their recipe."""
+    """A fact, a value, a decision row, evidence, a calculator, a page, a drawing and a page for the hands each have their recipe."""
     weighing = "Add evidence to a table that weighs"
-    assert list(recipes()) == ["Add a fact", "Add a value", "Add a decision row", weighing, "Add a calculator", "Add a page", "Add a drawing page"]
+    assert list(recipes()) == ["Add a fact", "Add a value", "Add a decision row", weighing, "Add a calculator", "Add a page", "Add a drawing page", "Add a page for the hands"]
 
 
 def test_recipes_are_short():
@@ -87,9 +87,9 @@ def test_recipes_are_short():
 
 
 def test_what_was_added_is_on_the_site(followed):
-    """After the last recipe the site holds the new fact, value, calculator, page and drawing, and the new row."""
+    """After the last recipe the site holds the new fact, value, calculator, page, drawing and work by hand, and the new row."""
     site = followed / "site"
-    for page in ("f/loose_wires", "v/wire_spare_pct", "c/wire_needed", "mending-wires", "look/bent_cane"):
+    for page in ("f/loose_wires", "v/wire_spare_pct", "c/wire_needed", "mending-wires", "look/bent_cane", "h/carry_out_wood"):
         assert (site / f"{page}.html").is_file(), page
     assert "B2_whole" in (site / "d/cordon_state.html").read_text()
 

@@ -48,6 +48,7 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
         "decision": rulebook.decisions,
         "decision or calculator": {**rulebook.decisions, **rulebook.calculators},
         "look": rulebook.looks,
+        "page for the hands": rulebook.hands,
     }
     for item, kind, name, line in _all(rulebook):
         if name not in there[kind]:
@@ -60,6 +61,7 @@ def _all(rulebook: Rulebook) -> Iterator[Named]:
     yield from _facts_and_values(rulebook)
     yield from _decisions(rulebook)
     yield from _looks(rulebook)
+    yield from _hands(rulebook)
     for form in rulebook.calculators.values():
         yield form, "stage", form.stage, 0
         yield from ((form, "fact", one.fact, 0) for one in form.inputs)
@@ -90,6 +92,15 @@ def _looks(rulebook: Rulebook) -> Iterator[Named]:
             yield from ((look, kind, name, 0) for name in names)
         yield from ((look, "term", mark.term, mark.line) for mark in look.marks)
         yield from ((look, "source", cite.id, said.line) for said in look.says for cite in said.cites)
+
+
+def _hands(rulebook: Rulebook) -> Iterator[Named]:
+    """What pages for the hands name."""
+    for work in rulebook.hands.values():
+        named = {"stage": work.stages, "value": work.hours, "caution": work.cautions, "look": work.looks, "decision": work.decisions}
+        for kind, names in (*named.items(), ("calculator", work.calculators), ("page for the hands", work.see)):
+            yield from ((work, kind, name, 0) for name in names)
+        yield from ((work, "source", cite.id, said.line) for said in work.says for cite in said.cites)
 
 
 def _facts_and_values(rulebook: Rulebook) -> Iterator[Named]:

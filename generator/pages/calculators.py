@@ -8,6 +8,7 @@ from generator.answers.rows import ROWS, without_rows
 from generator.pages import wording
 from generator.pages.cites import Cited, resolve
 from generator.pages.decisions import known_words
+from generator.pages.hands import asked_by
 from generator.pages.jinja import render
 from generator.pages.paths import Links, page_path
 from generator.pages.canes import listed
@@ -88,6 +89,7 @@ def calculator_page(rulebook: Rulebook, form: CalculatorForm, examples: list[Wor
         more_html=more_path(form).replace(".md", ".html"),
         cautions=[rulebook.cautions[name] for name in form.cautions if name in rulebook.cautions],
         terms=[rulebook.terms[name] for name in form.terms if name in rulebook.terms],
+        hands=asked_by(rulebook, "calculators", form.id),
         columns=listed(rulebook, form),
         counted=takes_tally(form),
         style=Links(page_path("calculator", form.id)).to(STYLE) if form.rows else "",

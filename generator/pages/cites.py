@@ -111,6 +111,7 @@ def citing(rulebook: Rulebook) -> list[tuple[Use, tuple[Cite, ...]]]:
     ]
     forms = [(Use("calculator", form.id, form.title), form.cites) for form in rulebook.calculators.values()]
     looks = [(Use("look", look.id, look.title), said.cites) for look in rulebook.looks.values() for said in look.says]
+    looks += [(Use("hands", work.id, work.title), said.cites) for work in rulebook.hands.values() for said in work.says]
     terms = [(Use("term", term.id, term.term), term.cites) for term in rulebook.terms.values()]
     varieties = [(Use("variety", one.id, one.name), sum(one.resting, ())) for one in rulebook.varieties.values()]
     return rows + figures + forms + terms + looks + varieties
@@ -140,9 +141,10 @@ def uses_of_fact(rulebook: Rulebook, fact: str) -> list[Use]:
 
 
 def uses_of_value(rulebook: Rulebook, value: str) -> list[Use]:
-    """The calculators that reckon with a value and the facts that have it as their default."""
+    """The calculators that reckon with a value, the pages for the hands that show it, and the facts that have it as their default."""
     forms = [Use("calculator", f.id, f.title) for f in rulebook.calculators.values() if value in f.values]
-    return forms + [Use("fact", f.id, f.label) for f in once(rulebook).values() if f.default_value == value]
+    works = [Use("hands", work.id, work.title) for work in rulebook.hands.values() if value in work.hours]
+    return forms + works + [Use("fact", f.id, f.label) for f in once(rulebook).values() if f.default_value == value]
 
 
 def uses_of_term(rulebook: Rulebook, term: str) -> list[Use]:

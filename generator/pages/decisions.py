@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from generator.pages import looks, wording
 from generator.pages.cites import Rest, Use, is_long, rests
+from generator.pages.hands import asked_by
 from generator.pages.jinja import render
 from generator.pages.paths import Links, page_path
 from generator.pages.questions import of_decision
@@ -102,6 +103,7 @@ def decision_page(rulebook: Rulebook, table: Decision) -> str:
         terms=[rulebook.terms[name] for name in table.terms if name in rulebook.terms],
         replaced_note=replaced_note(table.replaced),
         looks=looks.of_decision(rulebook, table.id),
+        hands=asked_by(rulebook, "decisions", table.id),
         scripts=["assets/guide/core.js", f"assets/guide/d/{table.id}.js"],
         **table_context(rulebook, table, not is_long(table), f"{table.id}.more.html"),
     )

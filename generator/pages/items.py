@@ -4,6 +4,7 @@ from generator.answers.tables import asked_by_others
 from generator.pages import looks, wording
 from generator.pages.cites import Cited, resolve, uses_of_fact, uses_of_source, uses_of_term, uses_of_value
 from generator.pages.decisions import replaced_note
+from generator.pages.hands import asked_by
 from generator.pages.jinja import render
 from generator.pages.paths import Links, page_path
 from generator.pages.pictures import stage_pictures
@@ -39,6 +40,7 @@ def stage_page(rulebook: Rulebook, stage: Stage, links: Links) -> str:
         stage=stage,
         pictures=stage_pictures(rulebook, stage),
         looks=looks.of_stage(rulebook, stage.id),
+        hands=asked_by(rulebook, "stages", stage.id),
         decisions=[table for table in own if table.id not in asked],
         behind=[table for table in own if table.id in asked],
         # The one that the stage is named after brings the others together, and comes first.

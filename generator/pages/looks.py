@@ -7,9 +7,9 @@ from importlib.util import find_spec
 from markupsafe import Markup
 
 from generator.pages import wording
-from generator.pages.cites import resolve
 from generator.pages.drawing.shapes import Picture
 from generator.pages.drawing.svg import picture_tree
+from generator.pages.hands import asked_by, said
 from generator.pages.jinja import render
 from generator.pages.paths import Links, page_path
 from generator.pages.svg import markup
@@ -53,7 +53,8 @@ def look_page(rulebook: Rulebook, look: Look) -> str:
         stages=[rulebook.stages[name] for name in look.stages],
         scenes=[{"scene": scene, "shape": shape_of(pictures[scene.id]), "svg": svg(look, scene)} for scene in look.scenes],
         marks=[{"mark": mark, "term": rulebook.terms[mark.term]} for mark in look.marks],
-        says=[{"said": said, "cited": resolve(rulebook, said.cites)} for said in look.says],
+        says=said(rulebook, look.says),
+        hands=asked_by(rulebook, "looks", look.id),
         decisions=[rulebook.decisions[name] for name in look.decisions],
         see=[rulebook.looks[name] for name in look.see],
     )

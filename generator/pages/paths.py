@@ -15,8 +15,9 @@ FOLDERS = {
     "term": "t",
     "variety": "y",
     "look": "look",
+    "hands": "h",
 }
-LISTS = {"fact": "facts.md", "value": "values.md", "source": "sources.md", "term": "glossary.md", "look": "looks.md", "variety": "varieties.md"}
+LISTS = {"fact": "facts.md", "value": "values.md", "source": "sources.md", "term": "glossary.md", "look": "looks.md", "hands": "hands.md", "variety": "varieties.md"}
 
 
 def page_path(kind: str, item: str) -> str:

@@ -39,7 +39,7 @@ PLAN = "block_plan"
 INFLUENCE = "plan_influence"
 DRAWN = ["drawing"]
 LOOKS = ["true_size.js"]
-STYLES = ["guide.css", "look.css", "tally.css"]
+STYLES = ["guide.css", "look.css", "hands.css", "tally.css"]
 # The ranked layouts: their page's own scripts.
 OPTIONS, RANKED = "layout_options", ["drawing.js", "layout.js"]
 PLAN_SENTENCES, PLAN_WORDS = ["plan.", "node_number."], ["choice.", "term."]

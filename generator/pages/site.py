@@ -4,6 +4,7 @@ from pathlib import Path
 
 from generator.pages.calculators import calculator_pages
 from generator.pages.decisions import decision_pages
+from generator.pages.hands import hands_pages
 from generator.pages.home import home_page
 from generator.pages.items import item_pages
 from generator.pages.lists import list_pages
@@ -29,6 +30,7 @@ def site_pages(rulebook: Rulebook, docs: Path) -> dict[str, str]:
         **list_pages(rulebook),
         **variety_pages(rulebook),
         **look_pages(rulebook),
+        **hands_pages(rulebook),
         **schema_files(),
     }
 

@@ -8,7 +8,7 @@ from generator.reading.documents import Document
 from generator.reading.near import nearest, suggestion
 
 SHORT = 40
-CALLED = {"ids": "ledger of ids"}
+CALLED = {"ids": "ledger of ids", "hands": "page for the hands"}
 COMMA = "A comma parts fields: write decimals with a point."
 DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
 TYPES = {

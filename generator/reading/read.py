@@ -7,7 +7,7 @@ from generator.problems import Problem
 from generator.reading import build_items as build
 from generator.reading import build_varieties
 from generator.reading.build_items import BadItem
-from generator.reading.build_looks import look
+from generator.reading.build_looks import hands, look
 from generator.reading.build_tables import Columns, calculator, decision, derived_column
 from generator.reading.by_node import FIELD, clashes, facts_of, form_of, stage_of, whole
 from generator.reading.cells import FAR, Column
@@ -32,6 +32,7 @@ SIMPLE = {
     "variety": build_varieties.variety,
     "block": build.block,
     "look": look,
+    "hands": hands,
 }
 
 
@@ -94,6 +95,7 @@ class _Reading:
             varieties=varieties,
             blocks=simple["block"],
             looks=simple["look"],
+            hands=dict(sorted(simple["hands"].items(), key=lambda pair: (pair[1].number, pair[0]))),
             ids=self._ledger(),
             edition=edition,
             version=rules_version({key: document.data for key, document in self.documents.items()}),

@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 from functools import wraps
 from typing import TypeVar
 
+from generator.reading.hands import Hands
 from generator.reading.items import Caution, Evidence, Fact, Item, Message, Source, Term, Unit, Value
 from generator.reading.looks import Look
 from generator.reading.tables import CalculatorForm, Decision
@@ -83,6 +84,7 @@ class Rulebook:
     edition: Edition
     version: str
     looks: dict[str, Look] = field(default_factory=dict)
+    hands: dict[str, Hands] = field(default_factory=dict)
 
 
 KEPT = "_kept"

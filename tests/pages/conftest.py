@@ -32,6 +32,8 @@ KINDS = {
     "varieties": "varieties.html",
     "drawing": "look/what_pruning_is_for.html",
     "drawings": "looks.html",
+    "by hand": "h/tying_and_bending.html",
+    "all by hand": "hands.html",
     "standings": "how-sure-we-are.html",
     "changes": "changes.html",
     "not there": "404.html",

@@ -26,6 +26,7 @@ WANTED = (
     "arm_in_decline",
     "cane_sizes",
     "choosing_canes",
+    "tying_and_bending",
 )
 # Where each number is on the screen: [left, top, right, bottom] of its disc, its picture, and the height of its digits.
 DISCS = """() => [...document.querySelectorAll(".look svg")].map((svg) => {

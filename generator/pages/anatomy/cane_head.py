@@ -18,7 +18,7 @@ def draw() -> list[Picture]:
 
 def _one() -> Picture:
     """One cane that reaches the next vine, and one renewal spur."""
-    shapes: Shapes = [*wire(-300, 1100), *_next_head(1000), *_renewal(-1), *_laid(1, 900, 10), *head()]
+    shapes: Shapes = [*wire(-300, 1100), *_next_head(1000), *renewal(-1), *_laid(1, 900, 10), *head()]
     pins = (
         pin("head", (-180, -590), (-22, HEAD + 14)),
         pin("renewal_spur", (-130, -990), (-26, HEAD - 100)),
@@ -36,8 +36,8 @@ def _one() -> Picture:
 
 def _two() -> Picture:
     """One cane to each side and two renewal spurs."""
-    tips = [*_tip(-800, -735), *_tip(800, 735)]
-    shapes: Shapes = [*wire(-800, 800), *tips, *_renewal(-1), *_renewal(1), *_laid(-1, 690, 7), *_laid(1, 690, 7), *head()]
+    tips = [*next_tip(-800, -735), *next_tip(800, 735)]
+    shapes: Shapes = [*wire(-800, 800), *tips, *renewal(-1), *renewal(1), *_laid(-1, 690, 7), *_laid(1, 690, 7), *head()]
     pins = (
         pin("head", (-170, -590), (-22, HEAD + 14)),
         pin("renewal_spur", (0, -1020), (-26, HEAD - 100), (26, HEAD - 100)),
@@ -51,8 +51,8 @@ def _two() -> Picture:
 
 def _four() -> Picture:
     """Two canes to each side on two wires, and two renewal spurs."""
-    shapes: Shapes = [*wire(-800, 800), *wire(-800, 800, UPPER), *_tip(-800, -735), *_tip(800, 735)]
-    shapes += [*_tip(-800, -735, UPPER), *_tip(800, 735, UPPER), *_renewal(-1), *_renewal(1)]
+    shapes: Shapes = [*wire(-800, 800), *wire(-800, 800, UPPER), *next_tip(-800, -735), *next_tip(800, 735)]
+    shapes += [*next_tip(-800, -735, UPPER), *next_tip(800, 735, UPPER), *renewal(-1), *renewal(1)]
     for side in (-1, 1):
         shapes += _laid(side, 690, 8, UPPER) + _laid(side, 690, 7)
     pins = (
@@ -80,7 +80,7 @@ def _laid(side: int, tip: float, nodes: int, y: float = WIRE) -> Shapes:
     return [*grown.shapes, *ties, *cut_face(way, way.length, 14, pith=False)]
 
 
-def _renewal(side: int) -> Shapes:
+def renewal(side: int) -> Shapes:
     """A renewal spur of two nodes, low on the head and near its middle."""
     way = Spine(Point(side * 12, HEAD + 12), Point(side * 22, HEAD - 30), Point(side * 26, HEAD - 90), Point(side * 32, HEAD - 150))
     return [*cane(way, [64, 124], 18, 15, side=-side).shapes, *cut_face(way, way.length, 15, pith=False)]
@@ -97,7 +97,7 @@ def head() -> Shapes:
     return [*limb("old", STEM, 66, 58, furrows=4), knob, Oval("joined_old", Point(0, HEAD + 60), 27, 12), *lines, *face]
 
 
-def _tip(end: float, tip: float, y: float = WIRE) -> Shapes:
+def next_tip(end: float, tip: float, y: float = WIRE) -> Shapes:
     """The end of a neighbour's cane."""
     return limb("neighbour", Spine(Point(end, y), Point((end + tip) / 2, y), Point(tip, y)), 14, 14, 0, 0.02)
 
