@@ -31,6 +31,12 @@ def feeding_order(rulebook: Rulebook, decision: str) -> list[str]:
     return order
 
 
+def asked_by_others(rulebook: Rulebook) -> set[str]:
+    """The decisions that answer for another one or for a calculator: whoever asks that gets their answers with it."""
+    feeding = {fact for table in rulebook.decisions.values() for fact in table.facts}
+    return {name for name in rulebook.decisions if name in feeding} | {name for form in rulebook.calculators.values() for name in form.tables}
+
+
 def base_facts(rulebook: Rulebook, decisions: list[str]) -> list[str]:
     """The facts (not decisions) that the tables ask, in the order of the rulebook."""
     asked = {fact for name in decisions for fact in rulebook.decisions[name].facts}

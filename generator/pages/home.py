@@ -3,7 +3,7 @@
 import re
 from collections.abc import Callable
 
-from generator.answers.tables import feeding_order
+from generator.answers.tables import asked_by_others, feeding_order
 from generator.pages.jinja import render
 from generator.pages.paths import Links
 from generator.reading.rulebook import Rulebook
@@ -24,13 +24,12 @@ def _stages(rulebook: Rulebook) -> str:
 
 
 def _answers(rulebook: Rulebook) -> str:
-    """Every question that has a page of its own, by stage; in each the questions that no other decision asks come first,
-    then those that rest on fewer others."""
-    tables = [table for table in rulebook.decisions.values() if not table.generated]
-    asked = {name for table in tables for name in table.facts}
+    """The questions by stage, those that rest on fewer others first. What only answers for another stands on the page of its stage."""
+    behind = asked_by_others(rulebook)
+    tables = [table for table in rulebook.decisions.values() if not table.generated and table.id not in behind]
     groups = []
     for stage in by_number(rulebook):
-        own = sorted((table for table in tables if table.stage == stage.id), key=lambda table: (table.id in asked, len(feeding_order(rulebook, table.id))))
+        own = sorted((table for table in tables if table.stage == stage.id), key=lambda table: len(feeding_order(rulebook, table.id)))
         entries = [("decision", table) for table in own] + [("calculator", form) for form in rulebook.calculators.values() if form.stage == stage.id]
         groups += [(stage, entries)] if entries else []
     return render("home_answers.md.jinja", links=Links(HERE), groups=groups)

@@ -1,5 +1,6 @@
 """Pages of the items that stand for themselves: stages, facts, values, sources, terms."""
 
+from generator.answers.tables import asked_by_others
 from generator.pages import looks, wording
 from generator.pages.cites import Cited, resolve, uses_of_fact, uses_of_source, uses_of_term, uses_of_value
 from generator.pages.decisions import replaced_note
@@ -31,6 +32,7 @@ def item_pages(rulebook: Rulebook) -> dict[str, str]:
 def stage_page(rulebook: Rulebook, stage: Stage, links: Links) -> str:
     """What is decided in a stage, and how to look at it."""
     later = [other for other in rulebook.stages.values() if other.number > stage.number]
+    own, asked = [table for table in rulebook.decisions.values() if table.stage == stage.id], asked_by_others(rulebook)
     return render(
         "stage.md.jinja",
         words=wording,
@@ -39,7 +41,8 @@ def stage_page(rulebook: Rulebook, stage: Stage, links: Links) -> str:
         pictures=stage_pictures(rulebook, stage),
         looks=looks.of_stage(rulebook, stage.id),
         hands=asked_by(rulebook, "stages", stage.id),
-        decisions=[table for table in rulebook.decisions.values() if table.stage == stage.id],
+        decisions=[table for table in own if table.id not in asked],
+        behind=[table for table in own if table.id in asked],
         # The one that the stage is named after brings the others together, and comes first.
         calculators=sorted((form for form in rulebook.calculators.values() if form.stage == stage.id), key=lambda form: form.id != stage.id),
         facts=[fact for fact in once(rulebook).values() if fact.stage == stage.id],

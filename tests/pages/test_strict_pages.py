@@ -104,6 +104,7 @@ def test_axe_finds_nothing(new_page, served, axe, kind, dark):
     page.goto(served + KINDS[kind])
     if page.locator("form#form").count():
         page.click("button[type=submit]")
+        page.locator("#headline:not(:empty), .error:not(:empty)").first.wait_for()
     assert axe(page) == []
 
 
@@ -124,6 +125,7 @@ def test_no_page_scrolls_sideways(new_page, served, room):
         page.goto(served + path)
         if page.locator("form#form").count():
             page.click("button[type=submit]")
+            page.locator("#headline:not(:empty), .error:not(:empty)").first.wait_for()
         if page.evaluate("document.documentElement.scrollWidth") > room[0]:
             wide.append(path)
     assert wide == []

@@ -57,20 +57,23 @@ Guide.page.calculator = function () {
 
   // The bare figures; those that are open are named in one line. Where a page shows its result in its own way, all fold away.
   function figures(result, facts) {
-    const lacking = page.beside ? [] : data.outputs.filter((output) => open(output, result, facts));
+    const beside = page.beside || result.steps;
+    const lacking = beside ? [] : data.outputs.filter((output) => open(output, result, facts));
     const list = el("dl", { "class": "outputs" }, data.outputs.filter((output) => lacking.indexOf(output) < 0).map((output) => {
       return el("div", {}, [el("dt", {}, [output.label]), el("dd", { id: "output-" + output.id }, [shown(output, result)])]);
     }));
-    if (page.beside) { return [el("details", {}, [el("summary", {}, ["All figures in one list"]), list])]; }
+    if (beside) { return [el("details", {}, [el("summary", {}, ["All figures in one list"]), list])]; }
     return [
       lacking.length < data.outputs.length ? list : null,
       lacking.length ? el("p", { "class": "quiet small", id: "left-open" }, ["Left open: " + lacking.map((output) => output.label).join("; ") + "."]) : null
     ];
   }
 
-  // What the tables that it asked have for it, with the way to their rows.
+  // What the tables that it asked have for it, with the way to their rows: one list in the order in which they were asked, and what weighs.
   function why(reasons) {
-    return show.part("Why", [].concat.apply([], Object.keys(data.rows).map((table) => page.reasons.of(table, reasons))));
+    const plain = reasons.filter((one) => !data.sides[one.table]);
+    const weighed = [].concat.apply([], Object.keys(data.sides).map((table) => page.reasons.of(table, reasons)));
+    return show.part("Why", (plain.length ? [show.list("ol", plain.map(page.reasons.one))] : []).concat(weighed));
   }
 
   // What comes after the cut, as the outcomes of the tables say it: the winters, and the line for the spring card.

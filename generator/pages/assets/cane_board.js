@@ -144,7 +144,7 @@ Guide.page.canes = (function () {
     const made = part("card", el("div", { "class": "board" }, [
       part("title", el("p", { "class": "place" })),
       ...data.columns.slice(0, data.shown).map(field),
-      el("details", { "class": "more" }, [el("summary", {}, ["More about this cane"])].concat(data.columns.slice(data.shown).map(field)))
+      el("details", { "class": "more" }, [page.handle("More about this cane")].concat(data.columns.slice(data.shown).map(field)))
     ]));
     made.addEventListener("change", (event) => {
       const column = data.columns.filter((one) => event.target.name === id(one) || event.target.id === id(one))[0];
