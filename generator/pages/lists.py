@@ -100,13 +100,13 @@ def with_figure(rulebook: Rulebook, value: Value, figure: Figure) -> str:
 
 
 def sources_list(rulebook: Rulebook) -> str:
-    """Every source by author."""
+    """Every source by author; who published it stands on its own page, since all of it here would make the list heavy."""
     sources = sorted(rulebook.sources.values(), key=lambda source: (source.author.casefold(), source.year or 0))
     rows = [
-        Row("source", s.id, Cited(s, "", None).name, (s.title, s.publisher, str(len(uses_of_source(rulebook, s.id)))))
+        Row("source", s.id, Cited(s, "", None).name, (s.title, str(len(uses_of_source(rulebook, s.id)))))
         for s in sources
     ]
-    heads = [Head("Source"), Head("Title"), Head("Where"), Head("Places resting on it", number=True)]
+    heads = [Head("Source"), Head("Title"), Head("Places resting on it", number=True)]
     return _list("sources.md", "Sources", "What the guide rests on.", heads, [Group("", rows)])
 
 
