@@ -113,7 +113,8 @@ def citing(rulebook: Rulebook) -> list[tuple[Use, tuple[Cite, ...]]]:
     looks = [(Use("look", look.id, look.title), said.cites) for look in rulebook.looks.values() for said in look.says]
     terms = [(Use("term", term.id, term.term), term.cites) for term in rulebook.terms.values()]
     varieties = [(Use("variety", one.id, one.name), sum(one.resting, ())) for one in rulebook.varieties.values()]
-    return rows + figures + forms + terms + looks + varieties
+    faults = [(Use("fault", fault.id, f"Fault: {fault.label}", f"#{fault.id}"), fault.cites) for fault in rulebook.faults.values()]
+    return rows + figures + forms + terms + looks + varieties + faults
 
 
 def uses_of_source(rulebook: Rulebook, source: str) -> list[Use]:

@@ -23,6 +23,7 @@ FOLDERS = {
     "varieties": "variety",
     "blocks": "block",
     "looks": "look",
+    "faults": "fault",
 }
 SINGLE_FILES = {"units.yml": "unit", "ids.yml": "ids", "edition.yml": "edition"}
 KINDS = (*FOLDERS.values(), "unit", "ids")
