@@ -74,9 +74,9 @@ def followed(tmp_path_factory) -> Path:
 
 
 def test_every_recipe_is_there():
-    """A fact, a value, a decision row, evidence, a calculator, a page and a drawing each have their recipe."""
+    """A fact, a value, a decision row, evidence, a calculator, a page, a drawing and a fault each have their recipe."""
     weighing = "Add evidence to a table that weighs"
-    assert list(recipes()) == ["Add a fact", "Add a value", "Add a decision row", weighing, "Add a calculator", "Add a page", "Add a drawing page"]
+    assert list(recipes()) == ["Add a fact", "Add a value", "Add a decision row", weighing, "Add a calculator", "Add a page", "Add a drawing page", "Add a fault"]
 
 
 def test_recipes_are_short():

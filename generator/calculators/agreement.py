@@ -8,6 +8,7 @@ D. G. Altman, Lancet i (1986) 307-310; the error of a limit is about that of the
 import math
 from dataclasses import dataclass
 
+from generator.calculators.counting import PARTS
 from generator.calculators.facts import Maybe
 from generator.calculators.quantiles import t_quantile, tail_of
 
@@ -77,19 +78,19 @@ def kappa_of(table: list[list[int]], weights: list[list[float]], z: float) -> Ka
     chance: list[float] = []
     for i in range(len(table)):
         seen = seen + [weights[i][j] * float(table[i][j]) for j in range(len(table))]
-        chance = chance + [weights[i][j] * rows[i] * columns[j] for j in range(len(table))]
+        chance = chance + [weights[i][j] * (rows[i] * columns[j]) for j in range(len(table))]
     observed = math.fsum(seen) / count
     expected = math.fsum(chance) / (count * count)
     if not expected < 1.0:
         return Kappa(observed, expected, Maybe(False, 0.0), 0.0, Maybe(False, 0.0), Maybe(False, 0.0))
-    kappa = (observed - expected) / (1.0 - expected)
+    kappa = max(-1.0, (observed - expected) / (1.0 - expected))
     error = error_of(table, weights, kappa, expected)
     known = error > 0.0
     return Kappa(observed, expected, Maybe(True, kappa), error, Maybe(known, max(-1.0, kappa - z * error)), Maybe(known, min(1.0, kappa + z * error)))
 
 
 def error_of(table: list[list[int]], weights: list[list[float]], kappa: float, expected: float) -> float:
-    """The standard error of a kappa below which chance lies as expected: Fleiss, Cohen and Everitt 1969."""
+    """The standard error of a kappa, with what chance would give: Fleiss, Cohen and Everitt 1969. What floats leave of none is none."""
     rows = [float(sum(row)) for row in table]
     columns = [float(sum([row[j] for row in table])) for j in range(len(table))]
     count = math.fsum(rows)
@@ -102,7 +103,7 @@ def error_of(table: list[list[int]], weights: list[list[float]], kappa: float, e
             squares.append(float(table[i][j]) * apart * apart)
     middle = kappa - expected * (1.0 - kappa)
     variance = (math.fsum(squares) / count - middle * middle) / (count * (1.0 - expected) * (1.0 - expected))
-    return math.sqrt(max(0.0, variance))
+    return math.sqrt(variance) if variance * float(PARTS) > 1.0 else 0.0
 
 
 def mean_range(numbers: list[float], confidence_pct: float) -> MeanRange:

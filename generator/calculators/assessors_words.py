@@ -93,7 +93,9 @@ def steps_of(both: Both, differing: int) -> list[Say]:
         return steps + [Say("assessors_compared.other_vines", [], [])]
     if both.ordered.kappa.number < both.wanted:
         return steps + [Say("assessors_compared.repeat", [both.wanted], [])]
-    if both.ordered.low.ok and both.ordered.low.number < both.wanted:
+    if not both.ordered.low.ok:
+        return steps + [Say("assessors_compared.so_far", [both.same_low_pct], [])]
+    if both.ordered.low.number < both.wanted:
         return steps + [Say("assessors_compared.not_sure", [both.wanted, both.ordered.low.number], [])]
     return steps + [Say("assessors_compared.alone", [both.wanted], [])]
 
