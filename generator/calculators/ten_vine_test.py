@@ -99,10 +99,12 @@ def ten_vine_test(inputs: TenVineTestInputs, values: TenVineTestValues) -> TenVi
     points = max(0.0, math.fsum([one.points for one in vines]) - costs.minutes)
     unsafe = sum([row.unsafe_acts for row in inputs.rows])
     grave = sum([row.faults_vine for row in inputs.rows])
+    crop = sum([row.faults_crop for row in inputs.rows])
+    untidy = sum([row.faults_untidy for row in inputs.rows])
     enough = PER_CENT * points >= inputs.points_to_pass_pct * full
     differences = [float(row.nodes_counted - inputs.target_nodes) for row in inputs.rows]
     mean = mean_range(differences, inputs.confidence_pct)
-    marked = Marked(unsafe, grave, inputs.vine_faults_allowed, points, full, inputs.points_to_pass_pct, enough, Maybe(len(timed) > 0, used), allowed)
+    marked = Marked(unsafe, grave, crop, untidy, inputs.vine_faults_allowed, points, full, inputs.points_to_pass_pct, enough, Maybe(len(timed) > 0, used), allowed)
     return result_of(inputs, vines, marked, mean, costs)
 
 
@@ -144,12 +146,12 @@ def result_of(inputs: TenVineTestInputs, vines: list[VineMark], marked: Marked, 
         minutes_used=marked.used,
         minutes_allowed=Maybe(marked.used.ok, marked.allowed),
         faults_vine=marked.grave,
-        faults_crop=sum([row.faults_crop for row in inputs.rows]),
-        faults_untidy=sum([row.faults_untidy for row in inputs.rows]),
+        faults_crop=marked.crop,
+        faults_untidy=marked.untidy,
         unsafe_acts=marked.unsafe,
         vines=vines,
         headline=headline_of(marked),
         steps=steps_of(marked, costs),
         working=working_of(marked, vines, mean, costs),
-        notes=notes_of(len(vines), len([row for row in inputs.rows if not row.seconds.ok]), mean),
+        notes=notes_of(marked, len(vines), len([row for row in inputs.rows if not row.seconds.ok]), mean),
     )

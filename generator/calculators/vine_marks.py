@@ -40,11 +40,13 @@ class Costs:
 
 @dataclass(frozen=True)
 class Marked:
-    """The test in all: unsafe acts, faults of grade one and how many are let pass, points, of how many, the part needed (%), whether that is
+    """The test in all: unsafe acts, faults by grade from the worst and how many of grade one are let pass, points, of how many, the part needed (%), whether that is
     reached, and minutes used and allowed."""
 
     unsafe: int
     grave: int
+    crop: int
+    untidy: int
     grave_allowed: int
     points: float
     full: float
@@ -99,9 +101,9 @@ def working_of(marked: Marked, vines: list[VineMark], mean: MeanRange, costs: Co
     return lines
 
 
-def notes_of(vines: int, untimed: int, mean: MeanRange) -> list[Say]:
+def notes_of(marked: Marked, vines: int, untimed: int, mean: MeanRange) -> list[Say]:
     """What to know besides."""
-    notes: list[Say] = []
+    notes = [Say("ten_vine_test.counted", [float(marked.unsafe), float(marked.grave), float(marked.crop), float(marked.untidy)], [])]
     if mean.low.ok:
         for_all = "ten_vine_test.more" if mean.low.number > 0.0 else "ten_vine_test.fewer" if mean.high.number < 0.0 else "ten_vine_test.either"
         notes.append(Say(for_all, [mean.low.number, mean.high.number], []))

@@ -32,6 +32,8 @@ KINDS = {
     "varieties": "varieties.html",
     "drawing": "look/what_pruning_is_for.html",
     "drawings": "looks.html",
+    "trainers": "train.html",
+    "sheet": "sheet.html",
     "standings": "how-sure-we-are.html",
     "changes": "changes.html",
     "not there": "404.html",
