@@ -74,9 +74,10 @@ def followed(tmp_path_factory) -> Path:
 
 
 def test_every_recipe_is_there():
-    """A fact, a value, a decision row, evidence, a calculator, a page, a drawing and a page for the hands each have their recipe."""
+    """A fact, a value, a decision row, evidence, a calculator, a page, a drawing, a page for the hands and a fault each have their recipe."""
     weighing = "Add evidence to a table that weighs"
-    assert list(recipes()) == ["Add a fact", "Add a value", "Add a decision row", weighing, "Add a calculator", "Add a page", "Add a drawing page", "Add a page for the hands"]
+    plain = ["Add a calculator", "Add a page", "Add a drawing page", "Add a page for the hands", "Add a fault"]
+    assert list(recipes()) == ["Add a fact", "Add a value", "Add a decision row", weighing, *plain]
 
 
 def test_recipes_are_short():

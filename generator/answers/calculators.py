@@ -20,7 +20,7 @@ from generator.calculators.wording import Catalogue, worded
 from generator.reading.rulebook import Rulebook
 from generator.reading.tables import CalculatorForm
 
-LISTS = ("options", "compared", "canes")
+LISTS = ("options", "compared", "canes", "vines")
 RECORDS = ("rows", "groups", "paired", "bearers")  # of a calculator that takes rows: numbers without sentences
 
 

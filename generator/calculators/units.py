@@ -7,6 +7,7 @@ G_PER_KG: float = 1000.0
 KG_PER_T: float = 1000.0
 PER_CENT: float = 100.0
 MIN_PER_H: float = 60.0
+S_PER_MIN: float = 60.0
 
 
 def share(percent: float) -> float:

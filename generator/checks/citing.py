@@ -47,7 +47,7 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
 
 
 def _cited(rulebook: Rulebook) -> Iterator[str]:
-    """Every id that rows, figures, assumptions, terms, varieties, calculators, drawings, pages for the hands and worked examples cite."""
+    """Every id that rows, figures, assumptions, terms, varieties, calculators, drawings, pages for the hands, faults and worked examples cite."""
     groups = [
         *(row.cites for decision in rulebook.decisions.values() for row in decision.rows),
         *(one.cites for decision in rulebook.decisions.values() for outcome in decision.outcomes for one in outcome.winters),
@@ -56,6 +56,7 @@ def _cited(rulebook: Rulebook) -> Iterator[str]:
         *(term.cites for term in rulebook.terms.values()),
         *(cites for variety in rulebook.varieties.values() for cites in variety.resting),
         *(form.cites for form in rulebook.calculators.values()),
+        *(fault.cites for fault in rulebook.faults.values()),
         *(said.cites for page in (*rulebook.looks.values(), *rulebook.hands.values()) for said in page.says),
     ]
     yield from (cite.id for group in groups for cite in group)

@@ -49,6 +49,7 @@ def check(rulebook: Rulebook) -> Iterator[Problem]:
         "decision or calculator": {**rulebook.decisions, **rulebook.calculators},
         "look": rulebook.looks,
         "page for the hands": rulebook.hands,
+        "row": {f"{table.id}.{row.id}": row for table in rulebook.decisions.values() for row in table.rows},
     }
     for item, kind, name, line in _all(rulebook):
         if name not in there[kind]:
@@ -62,11 +63,15 @@ def _all(rulebook: Rulebook) -> Iterator[Named]:
     yield from _decisions(rulebook)
     yield from _looks(rulebook)
     yield from _hands(rulebook)
+    yield from _faults(rulebook)
     for form in rulebook.calculators.values():
         yield form, "stage", form.stage, 0
         yield from ((form, "fact", one.fact, 0) for one in form.inputs)
         yield from ((form, "fact", one.id, 0) for one in form.rows if one.fact)
         yield from ((form, "value", name, 0) for name in form.values)
+        if form.each:
+            yield form, "value", form.each.most, 0
+        yield from ((form, "fact", one.begin, 0) for one in form.rows if one.begin)
         yield from ((form, "decision", name, 0) for name in form.tables)
         yield from ((form, "unit", output.unit, 0) for output in form.outputs if output.unit != YES_NO)
         yield from ((form, "source", cite.id, 0) for cite in form.cites)
@@ -101,6 +106,14 @@ def _hands(rulebook: Rulebook) -> Iterator[Named]:
         for kind, names in (*named.items(), ("calculator", work.calculators), ("page for the hands", work.see)):
             yield from ((work, kind, name, 0) for name in names)
         yield from ((work, "source", cite.id, said.line) for said in work.says for cite in said.cites)
+
+
+def _faults(rulebook: Rulebook) -> Iterator[Named]:
+    """What faults of the work name."""
+    for fault in rulebook.faults.values():
+        for kind, names in (("row", fault.rows), ("value", fault.values), ("look", fault.looks), ("caution", fault.cautions)):
+            yield from ((fault, kind, name, 0) for name in names)
+        yield from ((fault, "source", cite.id, 0) for cite in fault.cites)
 
 
 def _facts_and_values(rulebook: Rulebook) -> Iterator[Named]:

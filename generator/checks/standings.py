@@ -1,4 +1,4 @@
-"""Every row, figure, assumption, term, list, drawing and page for the hands says how sure we are, and has the sources that this needs.
+"""Every row, figure, assumption, term, list, drawing, page for the hands and fault says how sure we are, and has the sources that this needs.
 
 `published`, `abstract` and `second_hand` need a source; `common_practice` is what has none: where a source prints it,
 the standing is the source's. What is shown must never look surer than what it rests on: a row that cites evidence of
@@ -101,6 +101,8 @@ def _all(rulebook: Rulebook) -> Iterator[Stands]:
         yield Stands(term, f"The term “{term.term}”", term.standing, term.cites)
     for page in (*rulebook.looks.values(), *rulebook.hands.values()):
         yield from (Stands(page, f"What is said with “{said.text[:30]}…”", said.standing, said.cites, said.line) for said in page.says)
+    for fault in rulebook.faults.values():
+        yield Stands(fault, f"The fault `{fault.id}`", fault.standing, fault.cites)
     for evidence in rulebook.evidence.values():
         yield Stands(evidence, f"The evidence `{evidence.id}`", evidence.standing, evidence.cites)
 

@@ -6,12 +6,12 @@ from generator.answers.compute import compute
 from generator.answers.encode import compared_values
 from generator.answers.rows import ROWS, without_rows
 from generator.pages import wording
+from generator.pages.cards import listed
 from generator.pages.cites import Cited, resolve
 from generator.pages.decisions import known_words
 from generator.pages.hands import asked_by
 from generator.pages.jinja import render
 from generator.pages.paths import Links, page_path
-from generator.pages.canes import listed
 from generator.pages.tally import STYLE, takes_tally
 from generator.reading.items import Cite, Value
 from generator.reading.rulebook import Rulebook
@@ -117,5 +117,5 @@ def worked(rulebook: Rulebook, form: CalculatorForm, example: Example) -> Worked
     known = known_words(rulebook, without_rows(form, example.facts))
     rows = example.facts.get(ROWS, []) if form.rows else []
     if rows:
-        known = "; ".join(filter(None, [f"{'Rows of the tally' if takes_tally(form) else 'Canes'}: {len(rows)}", known]))
+        known = "; ".join(filter(None, [f"{wording.capital(form.each.many) if form.each else 'Rows of the tally'}: {len(rows)}", known]))
     return Worked(example.name, f"{known}.", list(answer.get("working", [])), answer.get("headline", ""), cited)

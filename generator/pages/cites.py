@@ -114,7 +114,8 @@ def citing(rulebook: Rulebook) -> list[tuple[Use, tuple[Cite, ...]]]:
     looks += [(Use("hands", work.id, work.title), said.cites) for work in rulebook.hands.values() for said in work.says]
     terms = [(Use("term", term.id, term.term), term.cites) for term in rulebook.terms.values()]
     varieties = [(Use("variety", one.id, one.name), sum(one.resting, ())) for one in rulebook.varieties.values()]
-    return rows + figures + forms + terms + looks + varieties
+    faults = [(Use("fault", fault.id, f"Fault: {fault.label}", f"#{fault.id}"), fault.cites) for fault in rulebook.faults.values()]
+    return rows + figures + forms + terms + looks + varieties + faults
 
 
 def uses_of_source(rulebook: Rulebook, source: str) -> list[Use]:

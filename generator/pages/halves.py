@@ -7,7 +7,7 @@ from typing import Any
 
 Record = dict[str, Any]
 # What the form needs to know; and its sentences, which say what is wrong with an entry.
-ASKING = ["name", "root", "rules", "edition", "groups", "required", "also", "rows", "columns", "shown", "most", "nodes", "stages"]
+ASKING = ["name", "root", "rules", "edition", "groups", "required", "also", "rows", "columns", "shown", "most", "each", "nodes", "stages"]
 SENTENCES = "guard."
 
 

@@ -17,19 +17,21 @@ FOLDERS = {
     "look": "look",
     "hands": "h",
 }
+# Kinds whose items stand together on one page, each under its id.
+TOGETHER = {"fault": "train.md"}
 LISTS = {"fact": "facts.md", "value": "values.md", "source": "sources.md", "term": "glossary.md", "look": "looks.md", "hands": "hands.md", "variety": "varieties.md"}
 
 
 def page_path(kind: str, item: str) -> str:
     """The path of an item's Markdown page, from the root of the site."""
-    return f"{FOLDERS[kind]}/{item}.md"
+    return TOGETHER.get(kind) or f"{FOLDERS[kind]}/{item}.md"
 
 
 def page_of_rule(path: str) -> str | None:
     """The page that shows what the rule file says (`rules/facts/x.yml` is shown on `f/x.md`); None when no page does."""
     parts = path.split("/")
     kind = KINDS.get(parts[-2], "") if len(parts) > 1 else ""
-    return page_path(kind, parts[-1].removesuffix(".yml")) if kind in FOLDERS else None
+    return page_path(kind, parts[-1].removesuffix(".yml")) if kind in FOLDERS or kind in TOGETHER else None
 
 
 @dataclass(frozen=True)

@@ -17,7 +17,7 @@ from generator.answers.specs import column_specs
 from generator.answers.tables import feeding_order
 from generator.calculators.plan_system import DECISION
 from generator.compiler.script import compile_module, helpers_for, module_order
-from generator.pages import canes, wording
+from generator.pages import cards, wording
 from generator.pages.decisions import is_long
 from generator.pages.halves import answering, asking
 from generator.pages.packing import add, bare_candidates, bare_catalogue, bare_tables
@@ -39,7 +39,7 @@ PLAN = "block_plan"
 INFLUENCE = "plan_influence"
 DRAWN = ["drawing"]
 LOOKS = ["true_size.js"]
-STYLES = ["guide.css", "look.css", "hands.css", "tally.css"]
+STYLES = ["guide.css", "look.css", "hands.css", "tally.css", "sheet.css"]
 # The ranked layouts: their page's own scripts.
 OPTIONS, RANKED = "layout_options", ["drawing.js", "layout.js"]
 PLAN_SENTENCES, PLAN_WORDS = ["plan.", "node_number."], ["choice.", "term."]
@@ -160,8 +160,8 @@ def calculator_scripts(rulebook: Rulebook, form: CalculatorForm) -> dict[str, st
     first, shown = [], RANKED if form.id == OPTIONS else draws(form)
     if takes_tally(form):
         data, first, shown = data | of_tally(rulebook, data), FIRST, LATER
-    elif canes.takes_facts(form):
-        first, shown = canes.BOARD, canes.SAID
+    elif form.each:
+        first, shown = cards.BOARD, cards.SAID
     onward = [*(["reasons.js"] if form.tables else []), *(["uses.js"] if form.used_in else [])]
     answer = [sums(form.id), *map(asset, [*shown, *onward, "calculator.js"]), "Guide.page.calculator();\n"]
     return halves(f"c/{form.id}", data, list(map(asset, first)), answer, f"{OPEN}\nGuide.page.opened();" if listed else OPEN)
@@ -190,7 +190,7 @@ def calculator_data(rulebook: Rulebook, form: CalculatorForm) -> dict[str, Any]:
         **({"also": also} if (also := {one.also: one.fact for one in form.inputs if one.also}) else {}),
         "outputs": [{"id": one.id, "label": one.label, "unit": one.unit, "digits": one.digits, "needs": one.needs} for one in form.outputs],
         **({"rows": [{"id": one.id, "high": one.high} for one in form.rows]} if takes_tally(form) else {}),
-        **(canes.board(rulebook, form) if canes.takes_facts(form) else {}),
+        **(cards.board(rulebook, form) if form.each else {}),
         **({"uses": uses(rulebook, form)} if form.used_in else {}),
         "values": encode.encode_numbers(rulebook, form.id),
         **(asked_tables(rulebook, form) if form.tables else {}),

@@ -11,6 +11,7 @@ from generator.pages.lists import list_pages
 from generator.pages.looks import look_pages
 from generator.pages.plan import plan_page
 from generator.pages.schemas import schema_files
+from generator.pages.trainers import trainer_pages
 from generator.pages.varieties import variety_pages
 from generator.reading.rulebook import Rulebook
 
@@ -31,6 +32,7 @@ def site_pages(rulebook: Rulebook, docs: Path) -> dict[str, str]:
         **variety_pages(rulebook),
         **look_pages(rulebook),
         **hands_pages(rulebook),
+        **trainer_pages(rulebook),
         **schema_files(),
     }
 

@@ -8,7 +8,7 @@ from generator.reading.cells import BadCell, Column, parse_cell
 from generator.reading.documents import Document
 from generator.reading.near import suggestion
 from generator.reading.varieties import Variety
-from generator.reading.tables import CalculatorForm, Cell, Decision, Example, Gap, Input, Outcome, Output, Row, RowColumn, UsedIn
+from generator.reading.tables import CalculatorForm, Cell, Decision, Each, Example, Gap, Input, Outcome, Output, Row, RowColumn, UsedIn
 from generator.reading.variety_lists import variety_rows
 from generator.reading.weighed import policy_faults, sums
 from generator.reading.winters import faults as winter_faults, winters
@@ -83,6 +83,7 @@ def calculator(document: Document) -> CalculatorForm:
         rows=tuple(_column(entry) for entry in data.get("rows", ())),
         used_in=tuple(_use(entry) for entry in data.get("used_in", ())),
         tables=tuple(data.get("tables", ())),
+        each=Each(**data["each"]) if "each" in data else None,
     )
 
 
@@ -102,7 +103,7 @@ def _column(entry: str | dict) -> RowColumn:
     if isinstance(entry, str):
         return RowColumn(entry, fact=True)
     low, high = entry["range"]
-    return RowColumn(entry["id"], entry["label"], entry["observe"], low, high, entry.get("needed", False))
+    return RowColumn(entry["id"], entry["label"], entry["observe"], low, high, entry.get("needed", False), begin=entry.get("begin", ""))
 
 
 def examples(document: Document) -> tuple[Example, ...]:

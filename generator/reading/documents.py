@@ -24,6 +24,7 @@ FOLDERS = {
     "blocks": "block",
     "looks": "look",
     "hands": "hands",
+    "faults": "fault",
 }
 SINGLE_FILES = {"units.yml": "unit", "ids.yml": "ids", "edition.yml": "edition"}
 KINDS = (*FOLDERS.values(), "unit", "ids")

@@ -16,7 +16,7 @@ from generator.reading.rulebook import LedgerEntry, Rulebook
 from generator.reading.yaml_lines import read_text
 
 FILE = "ids.yml"
-PAGES = ("index", "plan", "how-sure-we-are", "facts", "values", "sources", "glossary", "varieties", "looks", "hands", "changes", "404")
+PAGES = ("index", "plan", "how-sure-we-are", "facts", "values", "sources", "glossary", "varieties", "looks", "hands", "train", "sheet", "changes", "404")
 PARTS = {"choice": "fact", "row": "decision", "outcome": "decision"}  # ids that are `item.part`
 HEADING = """# The ledger of ids: every id that was ever published. Lines are added, never taken away and never changed, so that a link
 # or a printed code keeps its meaning. An id that goes is marked `state: moved` (with `to`) or `state: retired`, with a `reason`.
@@ -58,6 +58,7 @@ def live_ids(rulebook: Rulebook) -> Ids:
         "block": dict.fromkeys(rulebook.blocks, ""),
         "look": dict.fromkeys(rulebook.looks, ""),
         "hands": dict.fromkeys(rulebook.hands, ""),
+        "fault": dict.fromkeys(rulebook.faults, ""),
     }
 
 

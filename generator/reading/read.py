@@ -9,6 +9,7 @@ from generator.reading import build_varieties
 from generator.reading.build_items import BadItem
 from generator.reading.build_looks import hands, look
 from generator.reading.build_tables import Columns, calculator, decision, derived_column
+from generator.reading.build_work_faults import work_fault
 from generator.reading.by_node import FIELD, clashes, facts_of, form_of, stage_of, whole
 from generator.reading.cells import FAR, Column
 from generator.reading.digest import rules_version
@@ -18,6 +19,7 @@ from generator.reading.items import Choice, Fact
 from generator.reading.rulebook import BASE_EDITION, Edition, LedgerEntry, Rulebook
 from generator.reading.schema import check_shape
 from generator.reading.variety_lists import variety_choices
+from generator.reading.work_faults import in_order
 
 SIMPLE = {
     "value": build.value,
@@ -33,6 +35,7 @@ SIMPLE = {
     "block": build.block,
     "look": look,
     "hands": hands,
+    "fault": work_fault,
 }
 
 
@@ -96,6 +99,7 @@ class _Reading:
             blocks=simple["block"],
             looks=simple["look"],
             hands=dict(sorted(simple["hands"].items(), key=lambda pair: (pair[1].number, pair[0]))),
+            faults=in_order(simple["fault"]),
             ids=self._ledger(),
             edition=edition,
             version=rules_version({key: document.data for key, document in self.documents.items()}),

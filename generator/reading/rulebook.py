@@ -10,6 +10,7 @@ from generator.reading.items import Caution, Evidence, Fact, Item, Message, Sour
 from generator.reading.looks import Look
 from generator.reading.tables import CalculatorForm, Decision
 from generator.reading.varieties import Variety
+from generator.reading.work_faults import WorkFault
 
 
 @dataclass(frozen=True)
@@ -85,6 +86,7 @@ class Rulebook:
     version: str
     looks: dict[str, Look] = field(default_factory=dict)
     hands: dict[str, Hands] = field(default_factory=dict)
+    faults: dict[str, WorkFault] = field(default_factory=dict)
 
 
 KEPT = "_kept"

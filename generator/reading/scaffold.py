@@ -24,6 +24,7 @@ NEXT = {
     "calculator": "Write the sums in generator/calculators/{id}.py and their sentences in rules/messages/{id}.yml.",
     "look": "Write its words, and draw its pictures in generator/pages/anatomy/{id}.py.",
     "hands": "Write its steps, each with how sure we are of it.",
+    "fault": "Write its words, and name the rows and values that say so.",
     "evidence": "Write what the source says, then name it in `sources` where it is used.",
     "message": "Write the sentence with its numbers and words, then say it in a calculator.",
 }

@@ -141,7 +141,8 @@ class Input:
 @dataclass(frozen=True)
 class RowColumn:
     """A column of the rows that a calculator takes: a fact that is asked of each row (then all but id and fact is the fact's), or whole
-    numbers from low to high. One of these that is not `needed` counts 0 where it is left out."""
+    numbers from low to high. One of these that is not `needed` counts 0 where it is left out; on a card its buttons begin at the answer of the
+    fact `begin`, where there is one."""
 
     id: str
     label: str = ""
@@ -150,6 +151,17 @@ class RowColumn:
     high: int = 0
     needed: bool = False
     fact: bool = False
+    begin: str = ""
+
+
+@dataclass(frozen=True)
+class Each:
+    """What a row stands for, entered one at a time on a card: the noun for one and for many, which is also the name of the list in the
+    result, and the value that says how many there may be."""
+
+    one: str
+    many: str
+    most: str
 
 
 @dataclass(frozen=True)
@@ -178,7 +190,7 @@ class UsedIn:
 @dataclass(frozen=True)
 class CalculatorForm(Item):
     """The form of a calculator: what it asks, which values it uses, what comes out, and worked examples. rows are the columns of a list of
-    records that it takes under the name `rows` (none for most); used_in are the calculators that its answer leads to; tables are the
+    records that it takes under the name `rows` (none for most), each what a row stands for; used_in are the calculators that its answer leads to; tables are the
     decisions that it asks about what it works out itself."""
 
     title: str
@@ -195,3 +207,4 @@ class CalculatorForm(Item):
     rows: tuple[RowColumn, ...] = ()
     used_in: tuple[UsedIn, ...] = ()
     tables: tuple[str, ...] = ()
+    each: Each | None = None

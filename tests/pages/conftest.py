@@ -34,6 +34,8 @@ KINDS = {
     "drawings": "looks.html",
     "by hand": "h/tying_and_bending.html",
     "all by hand": "hands.html",
+    "trainers": "train.html",
+    "sheet": "sheet.html",
     "standings": "how-sure-we-are.html",
     "changes": "changes.html",
     "not there": "404.html",

@@ -102,7 +102,7 @@ def test_the_card_fits_a_thumb_and_its_script_is_small(canes):
     """Nothing runs out of a telephone; every button is 44 pixels high at least; the scripts of the card are 3 KB on the wire at most."""
     assert canes.evaluate("document.documentElement.scrollWidth") <= 390
     assert min(box["height"] for box in (one.bounding_box() for one in canes.locator("#canes button").all()) if box) >= 44
-    assert len(packed(slim(asset("cane_board.js") + asset("cane_result.js")).encode(), 6)) <= 3 * 1024
+    assert len(packed(slim(asset("card_board.js") + asset("card_result.js")).encode(), 6)) <= 3 * 1024
 
 
 def test_pictures_are_as_large_as_they_say(new_page, served):

@@ -73,7 +73,7 @@ def of_input(rng: random.Random, function: Any, rulebook: Rulebook, name: str, w
         return of_series(rng, series, edge)
     form = rulebook.calculators.get(function.__name__)
     if form and form.rows and name == ROWS:
-        return of_facts(rng, rulebook, form, edge) if all(one.fact for one in form.rows) else of_rows(rng, function, form, edge)
+        return of_each(rng, rulebook, form, edge) if form.each else of_rows(rng, function, form, edge)
     if name in rulebook.facts:
         return of_fact(rng, rulebook.facts[name], wanted, edge)
     named = [text for name, text in function.__globals__.items() if name.isupper() and isinstance(text, str)]
@@ -98,12 +98,23 @@ def of_rows(rng: random.Random, function: Any, form: CalculatorForm, edge: bool)
     return rows
 
 
-def of_facts(rng: random.Random, rulebook: Rulebook, form: CalculatorForm, edge: bool) -> list[Any]:
-    """Rows whose columns are facts: mostly a few, now and then none or one too many."""
+def of_each(rng: random.Random, rulebook: Rulebook, form: CalculatorForm, edge: bool) -> list[Any]:
+    """Rows that stand for canes or vines: mostly a few, now and then none or too many."""
     record = record_of(form)
-    wanted = fields(record)
+    wanted, own = fields(record), {one.id: one for one in form.rows if not one.fact}
     amount = rng.choice([0, 1, 2, 2, 3, 3, 4, 5, 6, 8, 9])
-    return [record(**{name: of_fact(rng, rulebook.facts[name], kind, edge) for name, kind in wanted.items()}) for _ in range(amount)]
+
+    def cell(name: str, kind: Any) -> Any:
+        """A fact, or a column of the calculator's own."""
+        return of_own(rng, own[name], kind, edge) if name in own else of_fact(rng, rulebook.facts[name], kind, edge)
+
+    return [record(**{name: cell(name, kind) for name, kind in wanted.items()}) for _ in range(amount)]
+
+
+def of_own(rng: random.Random, column: RowColumn, kind: Any, edge: bool) -> Any:
+    """A count of a column: any that is allowed where every row has one or may lack it, else mostly none."""
+    x = rng.randint(column.low, column.high) if column.needed or kind is Maybe else of_column(rng, column, edge)
+    return Maybe(True, float(x)) if kind is Maybe and rng.random() < 0.8 else Maybe(False, 0.0) if kind is Maybe else x
 
 
 def of_column(rng: random.Random, column: RowColumn, edge: bool) -> int:

@@ -1,9 +1,9 @@
-// The tallies, or the canes, that a device keeps: one list of rows for each block and winter, saved at every press.
+// The tallies, or the canes or vines, that a device keeps: one list of rows for each block and winter, saved at every press.
 Guide.page.tallies = (function () {
   "use strict";
   const data = Guide.page.data;
   const store = Guide.page.store;
-  const NAME = data.columns ? "/canes" : "/tally";
+  const NAME = data.columns ? "/" + data.name : "/tally";
 
   function here() { return store.here(data.edition.id); }
 

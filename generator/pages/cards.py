@@ -1,4 +1,4 @@
-"""The page of a calculator whose rows are facts: a card with a cane at a time, made from the facts, and what is said of each."""
+"""The page of a calculator whose rows stand for things at hand (canes, vines): a card with one at a time, and what is said of each."""
 
 from typing import Any, get_type_hints
 
@@ -10,28 +10,28 @@ from generator.calculators.facts import Maybe
 from generator.calculators.specs import FactSpec
 from generator.pages.wording import plain_number
 from generator.reading.rulebook import Rulebook
-from generator.reading.tables import CalculatorForm
+from generator.reading.tables import CalculatorForm, RowColumn
 
-BOARD = ["tally_keep.js", "cane_board.js"]
-SAID = ["cane_result.js"]
-MOST = "candidate_canes_most"
-# So many columns stand in view; the others are folded away under them.
+BOARD = ["tally_keep.js", "card_board.js"]
+SAID = ["card_result.js"]
+# So many columns that are facts stand in view; the others are folded away under them. Own columns are few, and all in view.
 SHOWN = 5
 # A press on a button beside a number with decimals changes it by so many of its smallest steps.
 PRESS = 5
 
 
-def takes_facts(form: CalculatorForm) -> bool:
-    """True for a calculator whose rows are facts asked of each."""
-    return bool(form.rows) and all(one.fact for one in form.rows)
-
-
 def board(rulebook: Rulebook, form: CalculatorForm) -> dict[str, Any]:
-    """What the card needs: the columns in their order, how many of them stand in view, and how many canes at most."""
+    """What the card needs: the noun of a row, the columns in their order, how many of them stand in view, and how many rows at most."""
     types, begin = get_type_hints(record_of(form)), starts(rulebook)
     after = {unit.id: unit.after for unit in unit_specs(rulebook)}
-    columns = [column(spec, types[spec.id], after[spec.unit]) for spec in column_specs(rulebook, form)]
-    return {"columns": [one | {"start": begin.get(one["id"], one["start"])} for one in columns], "shown": SHOWN, "most": rulebook.values[MOST].number}
+    own = {one.id: one for one in form.rows}
+    columns = [column(spec, types[spec.id], after[spec.unit]) | own_words(own[spec.id]) for spec in column_specs(rulebook, form)]
+    return {
+        "columns": [one | {"start": begin.get(one["id"], one["start"])} for one in columns],
+        "shown": SHOWN if all(one.fact for one in form.rows) else len(columns),
+        "most": rulebook.values[form.each.most].number,
+        "each": {"one": form.each.one, "many": form.each.many},
+    }
 
 
 def starts(rulebook: Rulebook) -> dict[str, float]:
@@ -54,13 +54,20 @@ def column(spec: FactSpec, kind: Any, after: str) -> dict[str, Any]:
     }
 
 
+def own_words(one: RowColumn) -> dict[str, str]:
+    """What only a column of the calculator's own has: how it is counted, and the input at which its buttons begin. A fact has a page."""
+    return {} if one.fact else {"observe": one.observe, "begin": one.begin}
+
+
 def listed(rulebook: Rulebook, form: CalculatorForm) -> list[dict[str, Any]]:
-    """The columns as the page lists them: name, what is allowed, whether every row needs it, and what it holds."""
+    """The columns as the page lists them: name, what is allowed, whether every row needs it, whether it is a fact, and what it holds."""
+    own = {one.id: one for one in form.rows}
     return [
         {
             "id": spec.id,
             "allowed": ", ".join(spec.choices) or f"{plain_number(spec.low)} to {plain_number(spec.high)}",
             "needed": spec.id in Reader(rulebook, form).needed(),
+            "fact": own[spec.id].fact,
             "observe": observed(rulebook, form, spec.id),
             "label": spec.label,
         }

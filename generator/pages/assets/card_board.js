@@ -1,10 +1,13 @@
-// The canes of one vine: one card with a cane at a time, for one hand; kept on the device at every change, and undone.
-Guide.page.canes = (function () {
+// Canes or vines, as the form names them: one card with one at a time, for one hand; kept on the device at every change, and undone.
+Guide.page.cards = (function () {
   "use strict";
   const page = Guide.page;
   const data = page.data;
   const el = page.el;
   const STEPS = 40;
+  const noun = data.each.one;
+  const many = data.each.many;
+  const Noun = noun.charAt(0).toUpperCase() + noun.slice(1);
   const state = { winter: page.store.winter(new Date()), rows: [{}], at: 0, steps: [] };
   const parts = {};
 
@@ -15,7 +18,7 @@ Guide.page.canes = (function () {
   }
 
   function number(column) { return column.kind === "number" || column.kind === "whole"; }
-  function id(column) { return "cane-" + column.id; }
+  function id(column) { return noun + "-" + column.id; }
   function text(row, column) { return row[column.id] || column.usual; }
 
   // What is wrong with an answer; "" where nothing is.
@@ -34,12 +37,12 @@ Guide.page.canes = (function () {
     return column.type === "bool" ? read === 1 : read;
   }
 
-  // The records that the sums take. Raises Error for the first cane that lacks something.
+  // The records that the sums take. Raises Error for the first that lacks something.
   page.rows = function () {
     return state.rows.map((row, place) => {
       const record = {};
       data.columns.forEach((column) => {
-        if (fault(row, column)) { throw new Error("cane " + (place + 1) + ", " + fault(row, column).slice(0, -1)); }
+        if (fault(row, column)) { throw new Error(noun + " " + (place + 1) + ", " + fault(row, column).slice(0, -1)); }
         record[column.id] = value(row, column);
       });
       return record;
@@ -48,7 +51,7 @@ Guide.page.canes = (function () {
 
   function keep(told) {
     const why = page.tallies.save(state.winter, { rows: state.rows, at: state.at, steps: state.steps });
-    parts.kept.textContent = why ? "This browser keeps nothing: the canes are gone when you close the page." : "The canes are kept on this device, for this block and this winter.";
+    parts.kept.textContent = why ? "This browser keeps nothing: the " + many + " are gone when you close the page." : "The " + many + " are kept on this device, for this block and this winter.";
     show();
     if (told) { parts.told.textContent = told; }
     if (page.again) { page.again(); }
@@ -66,12 +69,12 @@ Guide.page.canes = (function () {
     const before = JSON.parse(last);
     state.rows = before[0];
     state.at = before[1];
-    keep("Undone. Cane " + (state.at + 1) + ".");
+    keep("Undone. " + Noun + " " + (state.at + 1) + ".");
   }
 
   function add(row) {
-    if (state.rows.length >= data.most) { parts.told.textContent = "No more than " + state.rows.length + " canes are compared."; return; }
-    change(() => { state.rows = state.rows.concat([row]); state.at = state.rows.length - 1; }, () => "Cane " + state.rows.length + " added.");
+    if (state.rows.length >= data.most) { parts.told.textContent = "No more than " + state.rows.length + " " + many + " are taken."; return; }
+    change(() => { state.rows = state.rows.concat([row]); state.at = state.rows.length - 1; }, () => Noun + " " + state.rows.length + " added.");
   }
 
   function remove() {
@@ -80,7 +83,7 @@ Guide.page.canes = (function () {
       state.rows = state.rows.filter((row, place) => place !== state.at);
       if (!state.rows.length) { state.rows = [{}]; }
       state.at = Math.min(state.at, state.rows.length - 1);
-    }, () => "Cane " + gone + " removed. Undo brings it back.");
+    }, () => Noun + " " + gone + " removed. Undo brings it back.");
   }
 
   function put(column, given) {
@@ -91,10 +94,13 @@ Guide.page.canes = (function () {
 
   function step(column, by) {
     const now = page.numbers.read(text(state.rows[state.at], column));
-    put(column, String(Math.min(column.high, Math.max(column.low, (now.ok ? now.number : column.start) + (now.ok ? by : 0)))));
+    const asked = page.numbers.read((document.getElementById(column.begin) || { value: "" }).value);
+    const start = asked.ok ? asked.number : column.start;
+    put(column, String(Math.min(column.high, Math.max(column.low, now.ok ? now.number + by : start))));
   }
 
   function how(column) {
+    if (column.observe) { return el("p", { "class": "hint", id: id(column) + "-hint" }, [column.observe]); }
     return el("a", { "class": "small", href: data.root + "f/" + column.id + ".html", "aria-label": "How to find out: " + column.label }, ["How to find out"]);
   }
 
@@ -106,7 +112,7 @@ Guide.page.canes = (function () {
         how(column), el("div", { "class": "ticks" }, column.choices.map((choice, place) => page.ask.tick("radio", id(column), choice, column.labels[place])))
       ]);
     }
-    const box = el("input", { id: id(column), type: "text", inputmode: "decimal", autocomplete: "off", "aria-describedby": error.id });
+    const box = el("input", { id: id(column), type: "text", inputmode: "decimal", autocomplete: "off", "aria-describedby": (column.observe ? id(column) + "-hint " : "") + error.id, placeholder: column.usual });
     const less = button("\u2212", () => { step(column, -column.step); });
     const more = button("+", () => { step(column, column.step); });
     less.setAttribute("aria-label", column.label + ": less");
@@ -120,11 +126,11 @@ Guide.page.canes = (function () {
   function show() {
     const row = state.rows[state.at];
     page.fill(parts.strip, state.rows.map((one, place) => {
-      const go = button(String(place + 1), () => { state.at = place; keep("Cane " + (place + 1) + "."); });
-      go.setAttribute("aria-label", "Cane " + (place + 1));
+      const go = button(String(place + 1), () => { state.at = place; keep(Noun + " " + (place + 1) + "."); });
+      go.setAttribute("aria-label", Noun + " " + (place + 1));
       return el("li", place === state.at ? { "aria-current": "true" } : {}, [go]);
     }));
-    parts.title.textContent = "Cane " + (state.at + 1) + " of " + state.rows.length;
+    parts.title.textContent = Noun + " " + (state.at + 1) + " of " + state.rows.length;
     data.columns.forEach((column) => {
       if (!number(column)) {
         Array.from(parts.card.querySelectorAll("[name=" + id(column) + "]")).forEach((one) => { one.checked = one.value === text(row, column); });
@@ -144,7 +150,7 @@ Guide.page.canes = (function () {
     const made = part("card", el("div", { "class": "board" }, [
       part("title", el("p", { "class": "place" })),
       ...data.columns.slice(0, data.shown).map(field),
-      el("details", { "class": "more" }, [page.handle("More about this cane")].concat(data.columns.slice(data.shown).map(field)))
+      data.columns.length > data.shown ? el("details", { "class": "more" }, [page.handle("More about this " + noun)].concat(data.columns.slice(data.shown).map(field))) : null
     ]));
     made.addEventListener("change", (event) => {
       const column = data.columns.filter((one) => event.target.name === id(one) || event.target.id === id(one))[0];
@@ -155,13 +161,13 @@ Guide.page.canes = (function () {
 
   const questions = page.ask.all;
   page.ask.all = function () {
-    return [el("section", { id: "canes", "aria-label": "The canes" }, [
-      el("h2", {}, ["The canes"]),
+    return [el("section", { id: many, "class": "cards", "aria-label": "The " + many }, [
+      el("h2", {}, ["The " + many]),
       part("strip", el("ol", { "class": "strip" })),
       el("div", { "class": "keys" }, [
-        button("Add a cane", () => { add({}); }), button("Copy this one", () => { add(Object.assign({}, state.rows[state.at])); }), button("Remove it", remove), button("Undo", undo)
+        button("Add a " + noun, () => { add({}); }), button("Copy this one", () => { add(Object.assign({}, state.rows[state.at])); }), button("Remove it", remove), button("Undo", undo)
       ]),
-      part("told", el("p", { role: "status", id: "cane-told" })), el("div", { "class": "pad" }, [card()]), part("kept", el("p", { "class": "small quiet", id: "cane-kept" }))
+      part("told", el("p", { role: "status", id: noun + "-told" })), el("div", { "class": "pad" }, [card()]), part("kept", el("p", { "class": "small quiet", id: noun + "-kept" }))
     ])].concat(questions());
   };
 
@@ -170,7 +176,7 @@ Guide.page.canes = (function () {
     if (kept) { Object.assign(state, { rows: kept.rows.length ? kept.rows : [{}], steps: Array.isArray(kept.steps) ? kept.steps : [] }); }
     state.at = Math.min(kept && Number.isInteger(kept.at) ? kept.at : 0, state.rows.length - 1);
     show();
-    document.getElementById("clear").addEventListener("click", () => { Object.assign(state, { rows: [{}], at: 0, steps: [] }); keep("The canes are cleared too."); });
+    document.getElementById("clear").addEventListener("click", () => { Object.assign(state, { rows: [{}], at: 0, steps: [] }); keep("The " + many + " are cleared too."); });
   };
 
   return { state: state };
