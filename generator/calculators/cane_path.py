@@ -5,7 +5,7 @@ bend of height h takes h of the wire's length (all of it when the wire is shorte
 extra nodes find their place.
 """
 
-from generator.calculators.drawing_shapes import Point, length_mm
+from generator.calculators.drawing_shapes import Point, along, length_mm
 
 PIECES: int = 8
 
@@ -39,6 +39,22 @@ def nodes_on(path: list[Point], internode_mm: int) -> int:
     if internode_mm <= 0:
         raise ValueError("the internode must be above zero")
     return round(length_mm(path)) // internode_mm
+
+
+def nodes_along(rise_mm: int, reach_mm: int, internode_mm: int, nodes: int) -> list[int]:
+    """How far along the wire each node of a cane stands, in mm: on the bend where it is, and on the wire an internode from the one before."""
+    way = path_to_right(rise_mm, reach_mm, 0)
+    bend = way[: PIECES + 1] if rise_mm > 0 else way[:1]
+    bend_mm = round(length_mm(bend))
+    start = bend[len(bend) - 1].x
+    reached: list[int] = []
+    for node in range(nodes):
+        grown = (node + 1) * internode_mm
+        if grown < bend_mm:
+            reached.append(along(bend, float(grown)).x)
+        else:
+            reached.append(min(reach_mm, start + grown - bend_mm))
+    return reached
 
 
 def mirrored(points: list[Point]) -> list[Point]:

@@ -172,15 +172,17 @@ def gap_at(layout: VineLayoutResult, wire_mm: int, space_mm: int, gap_mm: int, s
 
 
 def cordon_labels(layout: VineLayoutResult, slots: list[Slot], wire_mm: int) -> list[Label]:
-    """A spur, from the left or, where canes are laid as well, from the right; and a missing position, or else the arm's length."""
+    """A spur, from the left or, where canes are laid as well, from the right (where the vine goes one way the first spur, from the left); and
+    a missing position, or else the arm's length."""
     ways = ways_of(layout.arms, layout.rise_mm, layout.arm_mm, -wire_mm)
     nodes = nodes_at(slots, layout.spurs)
     labels: list[Label] = []
-    at_left = len(layout.canes) == 0
+    one_way = len(ways) == 1
+    at_left = len(layout.canes) == 0 or one_way
     bearing = [k for k in range(len(slots)) if nodes[k] > 0 and slots[k].arm < len(ways)]
-    mine = [k for k in bearing if goes_left(len(ways), slots[k].arm) == at_left]
+    mine = [k for k in bearing if one_way or goes_left(len(ways), slots[k].arm) == at_left]
     if len(mine) > 0:
-        k = mine[len(mine) - 1]
+        k = mine[0] if one_way else mine[len(mine) - 1]
         base = slot_at(ways, slots[k])
         tip = leaning(Point(base.x, base.y - layout.internode_mm // 2), spur_height(nodes[k], layout.internode_mm), base.x < 0)
         labels.append(Label(Say("drawing.spur", [float(nodes[k])], []), True, at_left, tip))

@@ -6,12 +6,22 @@ of it to the right where there is one arm only. Curtains, and wires one over the
 
 from dataclasses import dataclass
 
-from generator.calculators.cane_path import path_to_right
-from generator.calculators.drawing_shapes import along
+from generator.calculators.cane_path import nodes_along
 from generator.calculators.layout_records import CANE, NEW_ARM, VineLayoutResult
 from generator.calculators.units import MM_PER_M
 
 QUARTERS: int = 4
+
+
+@dataclass(frozen=True)
+class Ground:
+    """Where spurs stand and where the nodes of a cane do, which many layouts of one vine share: the quarter of each spur in the order of the list
+    of spurs, how many each quarter has; the wire of a cane in mm and how far along it each node stands."""
+
+    quarters: list[int]
+    room: list[int]
+    wire_mm: int
+    reached: list[int]
 
 
 @dataclass(frozen=True)
@@ -82,11 +92,26 @@ def spacing_mm(layout: VineLayoutResult) -> int:
     return (layout.arm_mm - layout.first_spur_mm) // (most - 1)
 
 
-def standing_beside(layout: VineLayoutResult, space_mm: int) -> Standing:
-    """The nodes of canes, each where it stands along the wire, and of renewal spurs, which stand beside the trunk."""
+def ground_of(layout: VineLayoutResult, space_mm: int, longest: int) -> Ground:
+    """The ground of a layout, for canes of up to `longest` nodes."""
+    quarters = quarters_of_spurs(layout, space_mm)
+    reached = nodes_along(layout.rise_mm, layout.wire_mm, layout.internode_mm, longest)
+    return Ground(quarters, [how_many(quarters, k) for k in range(QUARTERS)], layout.wire_mm, reached)
+
+
+def ground_for(layout: VineLayoutResult, space_mm: int, shared: Ground) -> Ground:
+    """The shared ground where it is this layout's too, else its own."""
     longest = max(layout.canes) if len(layout.canes) > 0 else 0
-    way = path_to_right(layout.rise_mm, layout.wire_mm, 0)
-    reached = [along(way, float((node + 1) * layout.internode_mm)).x for node in range(longest)]
+    spurs = layout.target != NEW_ARM and len(layout.spurs) == len(shared.quarters) or len(layout.spurs) == 0
+    if spurs and longest <= len(shared.reached) and (longest == 0 or layout.wire_mm == shared.wire_mm):
+        return shared
+    return ground_of(layout, space_mm, longest)
+
+
+def standing_beside(layout: VineLayoutResult, reached: list[int], space_mm: int) -> Standing:
+    """The nodes of canes, which stand so far along the wire, and of renewal spurs, which stand beside the trunk."""
+    if len(layout.canes) == 0:
+        return Standing([0] * QUARTERS, 0, 0)
     quarters: list[int] = []
     left_mm = 0
     right_mm = 0

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from generator.calculators.bearers import Buds
 from generator.calculators.facts import Maybe
 from generator.calculators.hand_work import HandWork
-from generator.calculators.layout_places import Evenness
+from generator.calculators.layout_places import Evenness, Ground
 from generator.calculators.layout_records import VineLayoutInputs, VineLayoutResult, VineLayoutValues
 from generator.calculators.option_spread import Level
 from generator.calculators.say import Say
@@ -64,10 +64,11 @@ class Points:
 
 @dataclass(frozen=True)
 class Weighed:
-    """One layout that was tried: how its spurs level the shoots, what it is short of (nothing where it can be built), its bunches, evenness
+    """One layout that was tried: where its nodes can stand, how its spurs level the shoots, what it is short of (nothing where it can be built), its bunches, evenness
     and hand work, long bearers without a short spur, and the points off."""
 
     layout: VineLayoutResult
+    ground: Ground
     level: Level
     faults: list[Say]
     bunches: Maybe

@@ -3,7 +3,7 @@
 from generator.calculators.bearers import Buds, bearer
 from generator.calculators.facts import Maybe
 from generator.calculators.hand_work import SPUR_CORDON, HandWork, hand_work
-from generator.calculators.layout_places import Evenness, evenness, spacing_mm, standing_beside
+from generator.calculators.layout_places import Evenness, Ground, evenness, ground_for, spacing_mm, standing_beside
 from generator.calculators.layout_records import CANE, VineLayoutResult, arms_of, gap_of, space_of
 from generator.calculators.option_faults import faults_of
 from generator.calculators.option_records import Asked, LayoutOption, Limits, Points, Weighed, Weights
@@ -12,22 +12,23 @@ from generator.calculators.option_words import merits_of
 from generator.calculators.say import Say
 
 
-def weighed(layout: VineLayoutResult, asked: Asked, limits: Limits) -> Weighed:
-    """A layout with all that its rank needs but the points for bunches."""
+def weighed(layout: VineLayoutResult, asked: Asked, limits: Limits, shared: Ground) -> Weighed:
+    """A layout with all that its rank needs but the points for bunches. `shared` is the ground of most layouts of this vine."""
     inputs = asked.layout
     space = space_of(inputs)
-    beside = standing_beside(layout, space)
-    level = level_of(layout, beside.loads, space)
+    ground = ground_for(layout, space, shared)
+    beside = standing_beside(layout, ground.reached, space)
+    level = level_of(layout, beside.loads, ground.room)
     even = evenness(layout, beside, level.loads, space, gap_of(inputs), inputs.curtains, asked.shoots_per_node)
     work = hand_work(layout, arms_of(inputs) if stands_on_cordon(asked) else 0)
     unrenewed = unrenewed_of(layout, int(limits.layout.nodes_per_spur_most))
     off = points_off(layout, asked, limits.weights, even, work, unrenewed)
-    return Weighed(layout, level, faults_of(layout, asked, limits), bunches_of(layout, asked.buds), even, work, unrenewed, off)
+    return Weighed(layout, ground, level, faults_of(layout, asked, limits), bunches_of(layout, asked.buds), even, work, unrenewed, off)
 
 
 def option_of(one: Weighed, asked: Asked, limits: Limits) -> LayoutOption:
     """A weighed layout as an option, with its spurs in their places and its reasons."""
-    layout = arranged(one.layout, one.level)
+    layout = arranged(one.layout, one.level, one.ground)
     reasons = one.faults
     score = score_of(one.off)
     if len(one.faults) == 0:
@@ -113,4 +114,4 @@ def scored(one: Weighed, most_bunches: float, weights: Weights) -> Weighed:
     if one.bunches.ok and most_bunches > 0.0:
         lacking = max(0.0, 1.0 - one.bunches.number / most_bunches)
     off = Points(one.off.uneven, one.off.work, one.off.change, one.off.next_winter, weights.bunches * lacking)
-    return Weighed(one.layout, one.level, one.faults, one.bunches, one.even, one.work, one.unrenewed, off)
+    return Weighed(one.layout, one.ground, one.level, one.faults, one.bunches, one.even, one.work, one.unrenewed, off)

@@ -9,7 +9,8 @@ from dataclasses import dataclass
 
 from generator.calculators.arm_layout import lay_new_arm
 from generator.calculators.layout_forms import cane_room, lay_canes, lay_spurs
-from generator.calculators.layout_records import CANE, LONG_SPURS, SPUR, SPURS_WITH_CANES, VineLayoutResult
+from generator.calculators.layout_places import ground_of
+from generator.calculators.layout_records import CANE, LONG_SPURS, SPUR, SPURS_WITH_CANES, VineLayoutResult, cane_limit, space_of
 from generator.calculators.option_records import LONG_SPURS_WITH_CANES, Asked, LayoutOption, Limits, Weighed
 from generator.calculators.option_scores import option_of, score_of, scored, weighed
 
@@ -30,7 +31,8 @@ def ranked_options(asked: Asked, limits: Limits) -> list[LayoutOption]:
     if asked.layout.nodes < 1:
         raise ValueError("a vine keeps at least one node")
     tried = candidates(asked, limits)
-    found = [weighed(one.layout, asked, limits) for one in tried]
+    shared = ground_of(tried[0].layout, space_of(asked.layout), cane_limit(asked.layout, limits.layout))
+    found = [weighed(one.layout, asked, limits, shared) for one in tried]
     most = most_bunches(found)
     found = [scored(one, most, limits.weights) for one in found]
     best: list[Weighed] = []

@@ -7,47 +7,44 @@ quarter and the emptiest densest one at once; a lump of another size, of which t
 
 from dataclasses import dataclass
 
-from generator.calculators.layout_places import QUARTERS, how_many, quarters_of_spurs
+from generator.calculators.layout_places import QUARTERS, Ground, how_many
 from generator.calculators.layout_records import VineLayoutResult
 from generator.calculators.spur_layout import one_more
 
 
 @dataclass(frozen=True)
 class Level:
-    """How the lengths of spurs are shared out over the quarters: the quarter of each spur and how many each quarter has, how many of the long
-    ones it gets, the quarter of the odd one (-1 for none), and the nodes that stand in each quarter at last, with all else that stands there."""
+    """How the lengths of spurs are shared out over the quarters: how many of the long ones each gets, the quarter of the odd one (-1 for none),
+    and the nodes that stand in each quarter at last, with all else that stands there."""
 
-    quarters: list[int]
-    room: list[int]
     given: list[int]
     odd_quarter: int
     loads: list[int]
 
 
-def level_of(layout: VineLayoutResult, beside: list[int], space_mm: int) -> Level:
-    """The lengths of a layout's spurs shared out so that the nodes, with those that stand `beside` in each quarter, are as level as they can be."""
+def level_of(layout: VineLayoutResult, beside: list[int], room: list[int]) -> Level:
+    """The lengths of a layout's spurs, of which each quarter has `room`, shared out so that the nodes, with those that stand `beside` in each
+    quarter, are as level as they can be."""
     if len(layout.spurs) == 0:
-        return Level([], [0] * QUARTERS, [0] * QUARTERS, -1, beside)
-    quarters = quarters_of_spurs(layout, space_mm)
-    room = [how_many(quarters, k) for k in range(QUARTERS)]
+        return Level([0] * QUARTERS, -1, beside)
     short = min(layout.spurs)
     more = max(layout.spurs) - short
     lumps = how_many(layout.spurs, short + more) if more > 0 else 0
     odd = [nodes - short for nodes in layout.spurs if nodes != short and nodes != short + more]
     loads = [beside[k] + short * room[k] for k in range(QUARTERS)]
     if len(odd) == 0:
-        return filled(quarters, room, lumped(loads, room, lumps, more), -1, loads, more)
+        return filled(lumped(loads, room, lumps, more), -1, loads, more)
     tried: list[Level] = []
     for k in range(QUARTERS):
         if room[k] > 0:
             with_odd = plus(loads, k, odd[0])
-            tried.append(filled(quarters, room, lumped(with_odd, plus(room, k, -1), lumps, more), k, with_odd, more))
+            tried.append(filled(lumped(with_odd, plus(room, k, -1), lumps, more), k, with_odd, more))
     return sorted(tried, key=lambda level: -share_of(level.loads))[0]
 
 
-def filled(quarters: list[int], room: list[int], given: list[int], odd_quarter: int, loads: list[int], more: int) -> Level:
+def filled(given: list[int], odd_quarter: int, loads: list[int], more: int) -> Level:
     """A way to share the lengths out, with what it makes of the loads."""
-    return Level(quarters, room, given, odd_quarter, [loads[k] + given[k] * more for k in range(QUARTERS)])
+    return Level(given, odd_quarter, [loads[k] + given[k] * more for k in range(QUARTERS)])
 
 
 def plus(numbers: list[int], place: int, more: int) -> list[int]:
@@ -58,13 +55,16 @@ def plus(numbers: list[int], place: int, more: int) -> list[int]:
 def lumped(loads: list[int], room: list[int], lumps: int, size: int) -> list[int]:
     """How many lumps each quarter gets: one after the other to the least loaded quarter that has room for one."""
     given = [0] * QUARTERS
+    full = loads
     for lump in range(lumps):
         least = -1
         for k in range(QUARTERS):
-            if given[k] < room[k] and (least < 0 or loads[k] + given[k] * size < loads[least] + given[least] * size):
+            if given[k] < room[k] and (least < 0 or full[k] < full[least]):
                 least = k
-        if least >= 0:
-            given = plus(given, least, 1)
+        if least < 0:
+            return given
+        given = plus(given, least, 1)
+        full = plus(full, least, size)
     return given
 
 
@@ -73,7 +73,7 @@ def share_of(loads: list[int]) -> float:
     return float(min(loads)) / float(max(1, max(loads)))
 
 
-def arranged(layout: VineLayoutResult, level: Level) -> VineLayoutResult:
+def arranged(layout: VineLayoutResult, level: Level, ground: Ground) -> VineLayoutResult:
     """The same layout with its spurs where they level the shoots: within a quarter the longer ones spread, the odd one on the first place left."""
     if len(layout.spurs) == 0 or min(layout.spurs) == max(layout.spurs):
         return layout
@@ -83,9 +83,9 @@ def arranged(layout: VineLayoutResult, level: Level) -> VineLayoutResult:
     lengths: list[int] = []
     seen = [0] * QUARTERS
     odd_left = len(odd)
-    for quarter in level.quarters:
+    for quarter in ground.quarters:
         length = short
-        if one_more(seen[quarter], level.given[quarter], level.room[quarter]) > 0:
+        if one_more(seen[quarter], level.given[quarter], ground.room[quarter]) > 0:
             length = long
         elif quarter == level.odd_quarter and odd_left > 0:
             length = odd[0]

@@ -5,6 +5,7 @@ from typing import Any
 
 from generator.calculators.canopy_space import CanopySpaceInputs
 from generator.calculators.facts import Maybe
+from generator.calculators.layout_options import LayoutOptionsInputs, LayoutOptionsValues
 from generator.calculators.layout_records import VineLayoutInputs, VineLayoutValues
 from generator.calculators.nodes_records import NodesForYieldInputs, NodesForYieldValues
 from generator.calculators.option_records import Asked, Limits, Weights
@@ -70,8 +71,41 @@ LAYOUT = VineLayoutInputs(
     canes_well_ripe=OPEN,
 )
 LAYOUT_LIMITS = VineLayoutValues(2.0, 6.0, 12.0, 8.0, 6.0, 2.0, 2.0, 0.1)
+WEIGHTS = Weights(uneven=40.0, work=0.3, change=25.0, bunches=60.0, no_spare=5.0, empty=0.5, unrenewed=2.0)
+OPTIONS = LayoutOptionsInputs(
+    nodes=26.0,
+    curtains=1,
+    vine_spacing_m=1.5,
+    tip_gap_m=0.1,
+    first_spur_from_head_m=0.15,
+    head_below_wire_cm=12.0,
+    internode_cm=8.0,
+    wire_height_m=0.9,
+    budburst_pct=90.0,
+    shoots_per_burst_node=1.0,
+    cordon_arms=OPEN,
+    arm_length_m=OPEN,
+    live_spur_positions_per_vine=some(10),
+    good_canes_per_vine=some(8),
+    spur_positions_missing_pct=OPEN,
+    canes_wanted_per_vine=OPEN,
+    nodes_per_cane_wanted=OPEN,
+    canes_well_ripe=OPEN,
+    present_structure=some(0),
+    primordia_node=[OPEN] * 15,
+    cane_budburst_node=[OPEN] * 15,
+    spur_budburst_pct=90.0,
+    dead_primary_pct=OPEN,
+    dead_primary_inner_pct=OPEN,
+    dead_primary_outer_pct=OPEN,
+    inner_zone_nodes=4,
+    dead_node_pct=OPEN,
+    secondary_share=0.1,
+    dissection_to_spring=1.0,
+)
+OPTION_VALUES = LayoutOptionsValues(**asdict(LAYOUT_LIMITS), nodes_per_cane_least=6.0, canes_per_vine_tried=8.0, **{f"layout_points_{name}": points for name, points in asdict(WEIGHTS).items()})
 ASKED = Asked(LAYOUT, good_canes=some(8), structure=some(0), shoots_per_node=0.9, buds=[])
-OPTION_LIMITS = Limits(LAYOUT_LIMITS, 6.0, 8.0, Weights(uneven=40.0, work=0.3, change=25.0, bunches=60.0, no_spare=5.0, empty=0.5, unrenewed=2.0))
+OPTION_LIMITS = Limits(LAYOUT_LIMITS, 6.0, 8.0, WEIGHTS)
 
 
 def but(inputs: Any, **changes: Any) -> Any:

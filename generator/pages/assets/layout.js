@@ -16,8 +16,8 @@ Guide.page.ranked = function (result) {
     return el("div", { "class": "part option" }, [
       el("p", { "class": "says" }, [(place + 1) + ". " + show.word(option.layout.headline)]),
       el("div", { "class": "beside" }, [
-        drawn(result.before[place], (place === 0 ? ["drawing.before"] : []).concat(["drawing.describe_cuts", "drawing.assumed"])),
-        drawn(result.drawings[place], ["drawing.after"])
+        drawn(result.before[place], (place === 0 ? ["drawing.before"] : []).concat(["drawing.describe_cuts", "drawing.assumed", "drawing.behind"])),
+        drawn(result.drawings[place], ["drawing.after", "drawing.behind"])
       ]),
       show.list("ul", option.reasons.map(show.word))
     ]);
