@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from generator.calculators.answer import Reason
 from generator.calculators.cane_judging import KEEP, REJECT, CandidateCane, Judged, Wire, judged, room_for
 from generator.calculators.cane_layout import wire_for
-from generator.calculators.cane_picking import Picked, Wanted, low_one_is_better, pick
+from generator.calculators.cane_picking import Picked, Wanted, low_one_is_better, pick, served
 from generator.calculators.cane_words import LEAVE, CaneAnswer, Laid, answers_of, headline_of, notes_of, steps_of, working_of
 from generator.calculators.cane_windows import Windows, windows_of
 from generator.calculators.facts import Maybe
@@ -60,8 +60,8 @@ class CaneChoiceValues:
 
 @dataclass(frozen=True)
 class CaneChoiceResult:
-    """Counts of canes by verdict and by use, nodes, and the crop in % of the planned one by its nodes (left open while all canes are
-    there); canes: what to do with each, in the order entered; steps are the work at the vine."""
+    """Counts of canes by verdict and by use, nodes, and the crop in % of the planned one by its nodes (left open while all
+    of these are there); canes: what to do with each, in the order entered; steps are the work at the vine."""
 
     canes_kept: int
     canes_in_reserve: int
@@ -105,22 +105,25 @@ def cane_choice(inputs: CaneChoiceInputs, values: CaneChoiceValues) -> CaneChoic
     spurs = math.floor(inputs.renewal_spurs_wanted.number) if inputs.renewal_spurs_wanted.ok else inputs.canes_wanted_per_vine
     wanted = Wanted(inputs.canes_wanted_per_vine, spurs, math.floor(values.spurs_for_missing_canes), reserve.outcome == LEAVE)
     picked = pick(canes, wanted)
-    told = told_of(tables, inputs, canes, picked, reserve)
+    told = told_of(tables, inputs, canes, picked, wanted, reserve)
     planned = wanted.canes * min(math.floor(most), room_for(length, wire.head_cm, 0.0, wire.internode_cm)) + spurs * math.floor(values.nodes_per_renewal_spur)
     laid = Laid(canes, picked, [bend_of(tables, canes[k].nodes, inputs.blind_mid_cane_pct) for k in picked.laid], math.floor(values.nodes_per_renewal_spur), told)
     return result_of(inputs, values, laid, wanted, wire, planned)
 
 
-def told_of(tables: list[Table], inputs: CaneChoiceInputs, canes: list[Judged], picked: Picked, reserve: Told) -> list[Told]:
-    """What the tables say of the vine: enough canes, wood for next winter, the reserve cane, the mark."""
-    laid = given(given(no_facts(), "canes_laid", float(len(picked.laid))), "canes_short", float(inputs.canes_wanted_per_vine - len(picked.laid)))
-    low = given_yes(given(no_facts(), "renewal_spurs_chosen", float(len(picked.spurs))), "low_cane_is_spur", low_one_is_better(canes, picked))
-    return [
-        ask(tables, "cane_shortage", laid),
-        ask(tables, "renewal_wood", low),
-        reserve,
-        ask(tables, "marked_vine", given_yes(no_facts(), "vine_marked", inputs.vine_marked)),
-    ]
+def told_of(tables: list[Table], inputs: CaneChoiceInputs, canes: list[Judged], picked: Picked, wanted: Wanted, reserve: Told) -> list[Told]:
+    """What the tables say of the vine: the mark, enough canes, wood for next winter, the reserve cane. What would be said of a cane that is
+    not there is left out: where a reserve cane is wanted and none is left, and of the spurs of laid canes where none is laid."""
+    laid = given(given(no_facts(), "canes_laid", float(len(picked.laid))), "canes_short", float(wanted.canes - len(picked.laid)))
+    spurs = given(no_facts(), "renewal_spurs_wanted", float(wanted.spurs))
+    spurs = given(spurs, "renewal_spurs_chosen", float(len(picked.spurs)))
+    spurs = given(spurs, "canes_without_spur", float(len([k for k in picked.laid if not served(canes, picked.spurs, k, wanted)])))
+    spurs = given_yes(spurs, "low_cane_is_spur", low_one_is_better(canes, picked))
+    marked = ask(tables, "marked_vine", given_yes(no_facts(), "vine_marked", inputs.vine_marked))
+    told = [marked, ask(tables, "cane_shortage", given(laid, "spurs_cut", float(len(picked.spurs + picked.others))))]
+    if len(picked.laid) > 0 or len(picked.spurs + picked.others) == 0:
+        told.append(ask(tables, "renewal_wood", spurs))
+    return told + ([reserve] if not wanted.reserve or len(picked.spare) > 0 else [])
 
 
 def bend_of(tables: list[Table], nodes: int, blind_pct: float) -> Told:
@@ -136,8 +139,7 @@ def result_of(inputs: CaneChoiceInputs, values: CaneChoiceValues, laid: Laid, wa
     on_spurs = sum([answers[k].nodes for k in picked.spurs + picked.others])
     kept = len([one for one in laid.canes if one.verdict.outcome == KEEP])
     rejected = len([one for one in laid.canes if one.verdict.outcome == REJECT])
-    short = len(picked.laid) < wanted.canes and planned > 0
-    crop = Maybe(short, min(PER_CENT, PER_CENT * float(on_canes + on_spurs) / float(max(1, planned))))
+    crop = Maybe(on_canes + on_spurs < planned, min(PER_CENT, PER_CENT * float(on_canes + on_spurs) / float(max(1, planned))))
     reasons: list[Reason] = []
     for told in laid.told + laid.bends:
         reasons = joined(reasons, told)

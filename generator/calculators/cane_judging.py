@@ -23,6 +23,8 @@ RESERVE: str = "reserve"
 REJECT: str = "reject"
 SHORT: str = "short"
 ODD: list[str] = ["slim", "thick", "weak", "over"]
+ALIVE: list[str] = ["sound", "shorten", "spur_only"]
+LOW_ENOUGH: list[str] = ["right", "low"]
 
 
 @dataclass(frozen=True)
@@ -127,6 +129,21 @@ def good_wood(one: Judged) -> bool:
 def can_be_spur(one: Judged) -> bool:
     """True for a cane that may be cut to a spur."""
     return one.verdict.outcome != REJECT
+
+
+def last_resort(one: Judged) -> bool:
+    """True for sound wood that is rejected as too thin or for its shape: it is never laid, and is better than a vine without a node."""
+    return one.verdict.outcome == REJECT and one.told[0].outcome in ALIVE
+
+
+def above_wire(one: Judged) -> bool:
+    """True for a cane that begins above the wire."""
+    return one.base_cm < 0.0
+
+
+def low_enough(one: Judged) -> bool:
+    """True for a cane that begins no farther out, and no closer to the wire, than a cane should."""
+    return one.told[-1].outcome in LOW_ENOUGH
 
 
 def better(one: Judged, other: Judged) -> bool:

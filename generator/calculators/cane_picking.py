@@ -1,13 +1,13 @@
 """Which canes are laid, which make the renewal spurs, and which is the reserve cane.
 
 Agronomy, section 4 (K17 to K23). All sets of canes that can be laid together are tried: none crosses the head, and each side gets half at
-most. The best lays the most canes up to those wanted; then it has a renewal spur below one of them at least, lays the most of good wood, has
-the most spurs, and takes the best canes. Evidence: cs-02, cs-15.
+most, and one from above the wire has a lower spur under it. The best lays the most canes up to those wanted; then it has a renewal spur below
+one of them at least, lays the most of good wood, has the most spurs, and takes the best canes. Evidence: cs-02, cs-15, hg-01.
 """
 
 from dataclasses import dataclass
 
-from generator.calculators.cane_judging import KEEP, Judged, better, can_be_laid, can_be_spur, good_wood
+from generator.calculators.cane_judging import KEEP, Judged, above_wire, better, can_be_laid, can_be_spur, good_wood, last_resort, low_enough
 
 LEFT: int = 0
 RIGHT: int = 1
@@ -39,15 +39,15 @@ class Wanted:
 def pick(canes: list[Judged], wanted: Wanted) -> Picked:
     """The choice. canes are in the order in which they were entered."""
     best: list[int] = []
-    spurs: list[int] = spurs_for(canes, best, wanted.spurs)
+    spurs: list[int] = spurs_for(canes, best, wanted)
     sets = 1
     for _ in canes:
         sets = sets * 2
     for choice in range(1, sets):
         laid = places_of(canes, choice)
         if len(laid) <= wanted.canes and all(can_be_laid(canes[k]) for k in laid) and fits_sides(canes, laid, wanted.canes):
-            low = spurs_for(canes, laid, wanted.spurs)
-            if beats(canes, laid, low, best, spurs):
+            low = spurs_for(canes, laid, wanted)
+            if all(not above_wire(canes[k]) or served(canes, low, k, wanted) for k in laid) and beats(canes, laid, low, best, spurs):
                 best = laid
                 spurs = low
     left = [k for k in range(len(canes)) if k not in best and k not in spurs]
@@ -56,6 +56,9 @@ def pick(canes: list[Judged], wanted: Wanted) -> Picked:
     # Spurs that serve no laid cane stand in the place of a missing one already.
     instead = wanted.instead * (wanted.canes - len(best)) - max(0, len(spurs) - len(best))
     others = lowest_of(canes, rest)[: max(0, instead)]
+    if len(best + spurs + others + spare) == 0:
+        # What is thin or suspect is not laid; cut off altogether it would leave the vine without a node.
+        others = lowest_of(canes, [k for k in left if last_resort(canes[k])])[: wanted.instead]
     return Picked(best, sides_of(canes, best, wanted.canes), spurs, others, spare)
 
 
@@ -99,26 +102,34 @@ def sides_of(canes: list[Judged], laid: list[int], wanted: int) -> list[int]:
     return found
 
 
-def spurs_for(canes: list[Judged], laid: list[int], wanted: int) -> list[int]:
+def spurs_for(canes: list[Judged], laid: list[int], wanted: Wanted) -> list[int]:
     """Renewal spurs: for each laid cane in turn, and again while more are wanted, the lowest sound cane under it; where nothing is laid, the
     lowest ones."""
     if len(laid) == 0:
-        return lowest_of(canes, [k for k in range(len(canes)) if can_be_spur(canes[k])])[:wanted]
+        return lowest_of(canes, [k for k in range(len(canes)) if can_be_spur(canes[k])])[: wanted.spurs]
     found: list[int] = []
-    for _ in range(wanted):
+    for _ in range(wanted.spurs):
         for k in laid:
-            under = [s for s in range(len(canes)) if s not in laid and s not in found and serves(canes[s], canes[k])]
-            if len(under) > 0 and len(found) < wanted:
+            under = [s for s in range(len(canes)) if s not in laid and s not in found and serves(canes[s], canes[k], wanted)]
+            if len(under) > 0 and len(found) < wanted.spurs:
                 found.append(lowest_of(canes, under)[0])
     return found
 
 
-def serves(spur: Judged, laid: Judged) -> bool:
-    """True when a cane makes the renewal spur of a laid one: sound, no higher, no farther out, and not on the other side."""
+def serves(spur: Judged, laid: Judged, wanted: Wanted) -> bool:
+    """True when a cane makes the renewal spur of a laid one: sound, and not on the other side, unless the vine has one cane, which may go
+    either way. It is no higher and no farther out; or, beside good wood, it is nearer to the middle and itself stands low enough."""
     one = spur.cane
     other = laid.cane
-    same = one.cane_side == other.cane_side or one.cane_side == MIDDLE or other.cane_side == MIDDLE
-    return can_be_spur(spur) and same and spur.base_cm >= laid.base_cm and one.cane_base_out_cm <= other.cane_base_out_cm
+    same = wanted.canes == 1 or one.cane_side == other.cane_side or one.cane_side == MIDDLE or other.cane_side == MIDDLE
+    under = spur.base_cm >= laid.base_cm and one.cane_base_out_cm <= other.cane_base_out_cm
+    nearer = good_wood(laid) and low_enough(spur) and one.cane_base_out_cm < other.cane_base_out_cm
+    return can_be_spur(spur) and same and (under or nearer)
+
+
+def served(canes: list[Judged], spurs: list[int], laid: int, wanted: Wanted) -> bool:
+    """True when one of the spurs makes the renewal spur of a laid cane."""
+    return any(serves(canes[s], canes[laid], wanted) for s in spurs)
 
 
 def lowest_of(canes: list[Judged], places: list[int]) -> list[int]:

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from generator.calculators.answer import Reason
-from generator.calculators.cane_judging import KEEP, REJECT, Judged, Wire
+from generator.calculators.cane_judging import KEEP, REJECT, Judged, Wire, above_wire, can_be_laid
 from generator.calculators.cane_picking import MIDDLE, Picked, Wanted
 from generator.calculators.cane_windows import Windows, inside_of
 from generator.calculators.facts import Maybe
@@ -13,6 +13,7 @@ from generator.calculators.table_answers import Told
 SUSPECT: str = "suspect"
 SHORTEN: str = "shorten"
 ARCH: str = "arch"
+MARK: str = "marked_vine"  # said first, since such a vine is pruned last
 LEAVE: str = "leave"  # the reserve cane has a step of its own
 USE: list[str] = ["cane_choice.use_left", "cane_choice.use_right", "cane_choice.use_either"]
 FLAT: list[str] = ["cane_choice.lay_left", "cane_choice.lay_right", "cane_choice.lay_either"]
@@ -93,7 +94,7 @@ def headline_of(laid: Laid, wanted: int, nodes: int) -> Say:
 def steps_of(laid: Laid, wanted: int, crop: Maybe) -> list[Say]:
     """The work at the vine in its order."""
     picked = laid.picked
-    steps: list[Say] = []
+    steps = [Say("answers.also", [], [told.action]) for told in laid.told if told.table == MARK and told.action != ""]
     for place, k in enumerate(picked.laid):
         one = laid.canes[k]
         messages = ARCHED if laid.bends[place].outcome == ARCH else FLAT
@@ -106,10 +107,10 @@ def steps_of(laid: Laid, wanted: int, crop: Maybe) -> list[Say]:
     for k in picked.spare:
         steps.append(Say("cane_choice.reserve", [float(laid.canes[k].number)], []))
     used = len(picked.laid) + len(picked.spurs) + len(picked.others) + len(picked.spare)
-    if used < len(laid.canes):
+    if 0 < used < len(laid.canes):
         steps.append(Say("cane_choice.off", [float(len(laid.canes) - used)], []))
     for told in laid.told:
-        if told.action != "" and told.outcome != LEAVE:
+        if told.action != "" and told.outcome != LEAVE and told.table != MARK:
             steps.append(Say("answers.also", [], [told.action]))
     if crop.ok:
         steps.append(Say("cane_choice.crop", [float(len(picked.laid)), float(wanted), crop.number], []))
@@ -139,6 +140,9 @@ def notes_of(laid: Laid, deaths_known: bool, wanted: Wanted) -> list[Say]:
             notes.append(Say("cane_choice.bare", [float(laid.canes[k].number), float(laid.canes[k].fit - laid.canes[k].nodes)], []))
     if len(picked.laid) < wanted.canes and any(one.verdict.outcome == KEEP and k not in picked.laid and k not in picked.spurs for k, one in enumerate(laid.canes)):
         notes.append(Say("cane_choice.side", [], []))
+    notes = notes + notes_of_height(laid, wanted)
+    if any(laid.canes[k].verdict.outcome == REJECT for k in picked.others):
+        notes.append(Say("cane_choice.last_resort", [], []))
     if wanted.reserve and len(picked.spare) == 0:
         notes.append(Say("cane_choice.no_reserve", [], []))
     if not deaths_known:
@@ -147,3 +151,16 @@ def notes_of(laid: Laid, deaths_known: bool, wanted: Wanted) -> list[Say]:
     if unmeasured > 0:
         notes.append(Say("cane_choice.unmeasured", [float(unmeasured)], []))
     return notes + [Say("cane_choice.last_crop", [], []), Say("cane_choice.looks", [], [])]
+
+
+def notes_of_height(laid: Laid, wanted: Wanted) -> list[Say]:
+    """Canes from above the wire that are not laid for want of a lower spur, and spurs that themselves begin above it."""
+    picked = laid.picked
+    cut = picked.spurs + picked.others
+    notes: list[Say] = []
+    for k, one in enumerate(laid.canes):
+        if above_wire(one) and can_be_laid(one) and k not in picked.laid and len(picked.laid) < wanted.canes:
+            notes.append(Say("cane_choice.no_lower_spur", [float(one.number)], []))
+        if above_wire(one) and k in cut:
+            notes.append(Say("cane_choice.high_spur", [float(one.number)], []))
+    return notes

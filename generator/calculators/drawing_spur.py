@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from generator.calculators.drawing_shapes import START, Drawing, Point, Shape, along, circle, cut_at, line, no_drawing, text
 from generator.calculators.say import Say
 from generator.calculators.spur_canes import LOW, LOWER, TOP, UPPER, Canes, stands
-from generator.calculators.spur_choosing import Chosen
+from generator.calculators.spur_choosing import Chosen, highest_kept
 from generator.calculators.units import mm_from_cm
 
 PANEL: int = 180
@@ -112,7 +112,7 @@ def cut_shapes(wood: Wood, canes: Canes, chosen: Chosen) -> list[Shape]:
     for k in [LOW, LOWER, UPPER, TOP]:
         if chosen.nodes[k] > 0.0:
             shapes.append(across(along(way(wood, k), kept_mm(chosen.nodes[k]))))
-        elif stands(canes, k) and k != chosen.laid and k != LOW and keeps_above(chosen, k):
+        elif stands(canes, k) and k != chosen.laid and (k == LOW or keeps_above(chosen, k)):
             shapes.append(across(along(way(wood, k), float(OVER))))
     return shapes + [across(point) for point in old_cuts(wood, canes, chosen)]
 
@@ -125,14 +125,6 @@ def across(at: Point) -> Shape:
 def kept_mm(nodes: float) -> float:
     """How much of a cane stays for so many nodes."""
     return float(FIRST) + (nodes - 1.0) * float(INTERNODE) + float(OVER)
-
-
-def highest_kept(chosen: Chosen) -> int:
-    """The highest cane of last winter's spur that stays or is laid; -1 where none does."""
-    for k in [TOP, UPPER, LOWER]:
-        if chosen.nodes[k] > 0.0 or k == chosen.laid:
-            return k
-    return -1
 
 
 def keeps_above(chosen: Chosen, place: int) -> bool:

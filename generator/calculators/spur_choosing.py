@@ -6,7 +6,7 @@ Agronomy, section 3 (S1 to S21). The rows with their sources stand in rules/deci
 from dataclasses import dataclass
 
 from generator.calculators.facts import Facts, Maybe
-from generator.calculators.spur_canes import LOW, LOWER, Canes, other_told
+from generator.calculators.spur_canes import LOW, LOWER, TOP, UNSOUND, UPPER, Canes, other_told, stands
 from generator.calculators.table_answers import Told, ask, given, given_yes, maybe_given, no_facts, worked_out
 from generator.calculators.tables import Table
 
@@ -23,10 +23,13 @@ ONLY_LOW: str = "low_takes_over"
 LOW_TOO: str = "low_in_two"
 BOTH: str = "keep_both"
 KEEP_LOWER: str = "keep_lower"
+KEEP_UPPER: str = "keep_upper"
+LOW_ROW: str = "low"
 LAY: str = "lay"
 UPPER_ONE: str = "upper"
 CROP: float = 0.0
 RENEWAL: float = 1.0
+LOWERING: float = 2.0
 
 
 @dataclass(frozen=True)
@@ -69,17 +72,18 @@ def chosen_of(tables: list[Table], place: Place, canes: Canes) -> Chosen:
     choice = ask(tables, CHOICE, facts)
     wood = ask(tables, WOOD, facts)
     gap = ask(tables, GAP, facts)
+    height = ask(tables, HEIGHT, facts)
     kept = kept_of(choice, wood, canes)
     laid = canes.other if lays(choice, gap, canes) else -1
     counts: list[Told] = []
     nodes = [0.0, 0.0, 0.0, 0.0]
     for k in range(len(nodes)):
         if kept[k] and k != laid:
-            told = ask(tables, NODES, node_facts(place, canes.told[k], renews(choice, k)))
+            told = ask(tables, NODES, node_facts(place, canes.told[k], role_of(choice, height, k)))
             counts.append(told)
             nodes = nodes[:k] + [float(told.place + 1)] + nodes[k + 1 :]
     known = choice.settled and choice.outcome != STOP and all(told.settled for told in counts)
-    return Chosen(choice, wood, ask(tables, HEIGHT, facts), ask(tables, BESIDE, facts), gap, counts, nodes, known, laid)
+    return Chosen(choice, wood, height, ask(tables, BESIDE, facts), gap, counts, nodes, known, laid)
 
 
 def position_facts(place: Place, canes: Canes) -> Facts:
@@ -97,9 +101,9 @@ def position_facts(place: Place, canes: Canes) -> Facts:
     return worked_out(facts, "low_cane", canes.told[LOW])
 
 
-def node_facts(place: Place, cane: Told, renewal: bool) -> Facts:
+def node_facts(place: Place, cane: Told, role: float) -> Facts:
     """All that the table of nodes asks of one cane that is kept."""
-    facts = given(no_facts(), "spur_role", RENEWAL if renewal else CROP)
+    facts = given(no_facts(), "spur_role", role)
     facts = worked_out(facts, "kept_cane", cane)
     facts = given(facts, "position_growth", float(place.growth))
     facts = given_yes(facts, "position_lags", place.lags)
@@ -107,13 +111,15 @@ def node_facts(place: Place, cane: Told, renewal: bool) -> Facts:
 
 
 def kept_of(choice: Told, wood: Told, canes: Canes) -> list[bool]:
-    """Which canes stay as spurs. On a position that is too high one stays on top, beside a thin one from the arm."""
+    """Which canes stay as spurs. On a position that is too high one stays on top, beside a thin one from the
+    arm; and where only the upper one is fit, a cane from the arm is next winter's lower one."""
     none = [False, False, False, False]
     if not choice.settled or choice.outcome == STOP or choice.outcome in EMPTY:
         return none
     if choice.outcome == ONLY_LOW:
         return with_kept(none, LOW)
-    kept = with_kept(none, LOW) if choice.outcome == LOW_TOO else none
+    way_back = choice.outcome == KEEP_UPPER and stands(canes, LOW) and canes.told[LOW].outcome != UNSOUND
+    kept = with_kept(none, LOW) if choice.outcome == LOW_TOO or way_back else none
     if choice.outcome == BOTH:
         return with_kept(with_kept(kept, LOWER), canes.other)
     return with_kept(kept, canes.other if wood.outcome == UPPER_ONE else LOWER)
@@ -126,7 +132,22 @@ def with_kept(kept: list[bool], place: int) -> list[bool]:
 
 def renews(choice: Told, place: int) -> bool:
     """True for a cane that is kept for next winter's wood beside one that bears."""
-    return (choice.outcome == BOTH and place == LOWER) or (choice.outcome == LOW_TOO and place == LOW)
+    return (choice.outcome == BOTH and place == LOWER) or (choice.outcome != ONLY_LOW and place == LOW)
+
+
+def role_of(choice: Told, height: Told, place: int) -> float:
+    """What a cane is kept for: next winter's wood, the crop of a position that comes down, or the crop."""
+    if renews(choice, place):
+        return RENEWAL
+    return CROP if height.outcome == LOW_ROW and choice.outcome != ONLY_LOW else LOWERING
+
+
+def highest_kept(chosen: Chosen) -> int:
+    """The highest cane of last winter's spur that stays or is laid; -1 where none does."""
+    for k in [TOP, UPPER, LOWER]:
+        if chosen.nodes[k] > 0.0 or k == chosen.laid:
+            return k
+    return -1
 
 
 def lays(choice: Told, gap: Told, canes: Canes) -> bool:

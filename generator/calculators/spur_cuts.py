@@ -3,8 +3,8 @@
 from dataclasses import dataclass
 
 from generator.calculators.facts import Maybe
-from generator.calculators.spur_canes import TOP, UPPER, Canes, stands
-from generator.calculators.spur_choosing import KEEP_LOWER, ONLY_LOW, TAKE_OFF, Chosen
+from generator.calculators.spur_canes import LOWER, TOP, UPPER, Canes, stands
+from generator.calculators.spur_choosing import ONLY_LOW, TAKE_OFF, Chosen, highest_kept
 from generator.calculators.table_answers import Told, ask, given, maybe_given, no_facts
 from generator.calculators.tables import Table
 
@@ -39,7 +39,7 @@ def cuts_of(tables: list[Table], frost_risk: int, old_mm: Maybe, chosen: Chosen,
 
 
 def cuts_old(chosen: Chosen, canes: Canes) -> bool:
-    """True where wood of two years or more comes off this winter."""
-    if chosen.choice.outcome == KEEP_LOWER:
-        return chosen.laid < UPPER and (stands(canes, UPPER) or stands(canes, TOP))
-    return chosen.choice.outcome == ONLY_LOW or chosen.choice.outcome == TAKE_OFF
+    """True where wood of two years or more comes off this winter: the whole position, or what stands above the highest cane that stays."""
+    highest = highest_kept(chosen)
+    above = any(k > highest and stands(canes, k) for k in [UPPER, TOP])
+    return chosen.choice.outcome == ONLY_LOW or chosen.choice.outcome == TAKE_OFF or (highest >= LOWER and above)

@@ -3,8 +3,8 @@
 from generator.calculators.answer import Reason
 from generator.calculators.facts import Maybe
 from generator.calculators.say import Say
-from generator.calculators.spur_canes import LOW, LOWER, TOP, UPPER, Canes, stands
-from generator.calculators.spur_choosing import EMPTY, STOP, Chosen, Place
+from generator.calculators.spur_canes import LOW, LOWER, TOP, UNSOUND, UPPER, Canes, stands
+from generator.calculators.spur_choosing import EMPTY, KEEP_LOWER, LOW_ROW, STOP, Chosen, Place, highest_kept
 from generator.calculators.spur_cuts import Cuts, CutsTold
 from generator.calculators.table_answers import joined
 
@@ -14,16 +14,22 @@ LARGE: str = "large"
 HOLD: str = "hold"
 BULL: str = "thick"
 OVER_NODE: str = "over_node"
-LOW_ROW: str = "low"
 
 
 def headline_of(canes: Canes, chosen: Chosen) -> Say:
     """The choice, or which fact is missing for it."""
     if chosen.laid > LOWER:
         return Say("spur_position.lay", [], [])
+    if lone(canes, chosen):
+        return Say("spur_position.only", [], [])
     if chosen.choice.settled and (chosen.known or chosen.choice.outcome == STOP):
         return chosen.choice.says
     return Say("spur_position.open", [], [missing_of(canes, chosen)])
+
+
+def lone(canes: Canes, chosen: Chosen) -> bool:
+    """True where the lower cane is kept and none stands above it."""
+    return chosen.known and chosen.choice.outcome == KEEP_LOWER and not stands(canes, UPPER) and not stands(canes, TOP)
 
 
 def missing_of(canes: Canes, chosen: Chosen) -> str:
@@ -37,23 +43,33 @@ def missing_of(canes: Canes, chosen: Chosen) -> str:
 def steps_of(canes: Canes, chosen: Chosen, cuts: CutsTold, by: Cuts, old_mm: Maybe) -> list[Say]:
     """The work of this winter in the order in which it is done; nothing while the choice is open."""
     steps: list[Say] = []
-    if chosen.choice.action != "" and chosen.laid < UPPER and (chosen.known or chosen.choice.outcome == STOP):
+    if lone(canes, chosen):
+        steps.append(Say("spur_position.dry_end", [], []))
+    elif chosen.choice.action != "" and chosen.laid < UPPER and (chosen.known or chosen.choice.outcome == STOP):
         steps.append(Say("spur_position.do", [], [chosen.choice.action]))
     if not chosen.known:
         return steps
     for k in [LOW, LOWER, UPPER, TOP]:
         if chosen.nodes[k] > 0.0:
-            steps.append(Say("spur_position.nodes", [chosen.nodes[k]], [canes.names[k]]))
+            steps.append(Say("spur_position.nodes" if cuts.node.outcome == OVER_NODE else "spur_position.nodes_later", [chosen.nodes[k]], [canes.names[k]]))
         elif k == chosen.laid:
             steps.append(Say("spur_position.laid", [], [canes.names[k]]))
-        elif k != LOW and stands(canes, k):
-            steps.append(Say("spur_position.goes", [], [canes.names[k]]))
+        elif stands(canes, k):
+            steps.append(Say(goes(canes, chosen, k), [], [canes.names[k]]))
     if any(nodes > 0.0 for nodes in chosen.nodes):
         steps.append(Say("spur_position.cut", [by.over_low_cm, by.over_high_cm], []) if cuts.node.outcome == OVER_NODE else cuts.node.says)
     if cuts.old:
         steps.append(stub_step(by, old_mm))
         steps.append(cuts.stub.says if cuts.stub.settled else Say("spur_position.one_side", [], []))
     return steps
+
+
+def goes(canes: Canes, chosen: Chosen, place: int) -> str:
+    """The message for a cane that goes: by itself, with the wood that it stands on, or as one from the arm that is not needed here."""
+    if place == LOW:
+        return "spur_position.goes" if canes.told[LOW].outcome == UNSOUND else "spur_position.spare_low"
+    highest = highest_kept(chosen)
+    return "spur_position.goes_with_wood" if LOWER <= highest < place else "spur_position.goes"
 
 
 def stub_step(by: Cuts, old_mm: Maybe) -> Say:

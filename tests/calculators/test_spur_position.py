@@ -89,6 +89,51 @@ def test_a_third_cane_is_compared_where_the_second_is_unsound(rulebook):
     assert [lower["outputs"][f"nodes_{cane}"] for cane in CANES] == [1, 0, 2, 0]
 
 
+def test_where_frost_comes_no_step_cuts_to_the_nodes_yet(rulebook):
+    """The final cut comes later, so no step before it says cut to two nodes, and how much stays over them is told where the hands are."""
+    late = position(rulebook, **SOUND, spring_frost_risk="high")["steps"]
+    assert any("2 nodes after the final cut" in step for step in late) and not any("cut to 2 nodes" in step for step in late)
+    assert any("25 to 45 cm" in step for step in late)
+    assert any("cut to 2 nodes" in step for step in position(rulebook, **SOUND, spring_frost_risk="some")["steps"])
+
+
+def test_one_cane_alone_is_kept_and_no_other_is_spoken_of(rulebook):
+    """S4: nothing stands above it, so nothing above it is taken off. With a dead one above, that one goes with its wood."""
+    one = position(rulebook, **SOUND | {"upper_cane_state": "none"})
+    assert one["headline"] == "Keep the one cane that there is." and not any("comes off" in step for step in one["steps"])
+    two = position(rulebook, **SOUND | {"upper_cane_state": "dead"})
+    assert "take the upper one off" in two["headline"] and "Upper cane: comes off with the wood that it stands on." in two["steps"]
+
+
+@pytest.mark.parametrize(("facts", "said"), [({}, "not needed here"), ({"low_cane_state": "dead"}, "comes off."), ({"lower_cane_state": "dead"}, "cut to 1 node")])
+def test_the_cane_from_the_arm_is_never_left_without_a_word(rulebook, facts, said):
+    """On a low position it goes; where the position would climb by its upper cane it is next winter's lower one."""
+    answer = position(rulebook, **SOUND | {"low_cane_state": "sound", "low_cane_mm": 9} | facts)
+    assert any(step.startswith("Cane from the arm") and said in step for step in answer["steps"])
+
+
+def test_the_higher_of_two_that_stay_is_named_as_it_stands(rulebook):
+    """With a third cane in the place of a dead second, no sentence says that the upper one bears and goes."""
+    answer = position(rulebook, **SOUND | {"lower_cane_mm": 7, "upper_cane_state": "dead", "top_cane_state": "sound", "top_cane_mm": 9})
+    assert "upper" not in answer["headline"] and any(step.startswith("Upper cane: comes off") for step in answer["steps"])
+
+
+@pytest.mark.parametrize("low", [{}, {"low_cane_state": "sound", "low_cane_mm": 7}, {"low_cane_state": "sound", "low_cane_mm": 9}])
+def test_long_spurs_wait_until_the_position_is_low(rulebook, low):
+    """S10 to S12: one or two nodes on what comes down, though the block has three."""
+    outputs = position(rulebook, **SOUND | low, long_spurs_planned=True)["outputs"]
+    assert outputs["nodes_lower"] == 3
+    crept = position(rulebook, **SOUND | low | {"spur_height_cm": 14}, long_spurs_planned=True)["outputs"]
+    assert max(crept[f"nodes_{cane}"] for cane in CANES) == 2
+
+
+@pytest.mark.parametrize("cm", [4, 14])
+def test_where_older_wood_is_cut_the_stub_is_told(rulebook, cm):
+    """The upper cane goes with two-year wood on a crept position as on a low one."""
+    outputs = position(rulebook, **SOUND | {"spur_height_cm": cm, "two_year_wood_mm": 12})["outputs"]
+    assert (outputs["stub_low_mm"], outputs["stub_high_mm"]) == (12, 24)
+
+
 STATES = ["none", "dead", 6, 7, 9, 13]
 
 
@@ -115,7 +160,9 @@ def test_what_holds_for_every_position(rulebook, told):
         assert all(name in alive for name in CANES if nodes[name].number > 0)
         assert (result.nodes_position.number > 0) == bool(alive)
         if facts["spur_height_cm"] <= 10 and {"lower", "upper"} & set(alive):
-            assert nodes["low"].number == 0
+            # Beside an upper cane that is kept because nothing lower is fit, the cane from the arm is next winter's wood.
+            only_upper = nodes["upper"].number > 0 and nodes["lower"].number == 0
+            assert nodes["low"].number == (1 if only_upper and "low" in alive else 0)
         in_its_window(result.drawing)
         looked += 1
     told(looked, "spur positions of every kind, looked at one by one")

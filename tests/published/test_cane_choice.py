@@ -267,6 +267,49 @@ def test_without_a_low_cane_the_arm_would_creep(rulebook: Rulebook) -> None:
     assert any("watershoot" in one.get("spring", "") for one in answer["work"])
 
 
+@pytest.mark.parametrize(("spur", "used"), [({}, "spur"), ({"cane_base_below_wire_cm": -8}, "lay")])
+def test_a_cane_from_above_the_wire_is_laid_over_a_lower_spur_only(rulebook: Rulebook, spur: dict, used: str) -> None:
+    """hg-01: the head belongs 10 to 13 cm below the wire, so a cane from above it is laid where a lower spur brings the head down, and not else."""
+    high = {"cane_base_below_wire_cm": -5}
+    alone = choose(rulebook, high)
+    assert laid(alone) == [] and alone["canes"][0]["use"] == "spur" and any("above the wire" in note for note in alone["notes"])
+    below = min(numbers_in(rules().evidence["hg-01"].statement.split("(")[1]))
+    both = choose(rulebook, high | {"cane_ripe_nodes": 14}, {"cane_ripe_nodes": 5, "cane_base_below_wire_cm": below} if not spur else spur)
+    assert both["canes"][1]["use"] == used and len(laid(both)) == 1
+    assert any("makes its spur above the wire" in note for note in both["notes"]) == bool(spur)
+
+
+@pytest.mark.parametrize(("evidence", "side", "out"), [("cs-15", "middle", 30), ("cs-15", "left", 30), ("cs-02", "right", 15)])
+def test_nearer_the_centre_makes_the_spur_though_the_outer_one_hangs_lower(rulebook: Rulebook, evidence: str, side: str, out: float) -> None:
+    """Renewal spurs sit nearer the centre, and the outer ones bear; a watershoot is waited for only where no cane stands near enough."""
+    assert "nearer the" in " ".join(rulebook.evidence[evidence].statement.split())
+    outer = {"cane_origin": "last_cane_farther", "cane_base_below_wire_cm": 15, "cane_base_out_cm": out, "cane_side": side}
+    answer = choose(rulebook, {}, outer)
+    assert laid(answer) == [2] and answer["canes"][0]["use"] == "spur"
+    bull = choose(rulebook, {}, outer | {"cane_diameter_mm": 15})
+    assert laid(bull) == [1] and bull["canes"][1]["use"] == "off"
+
+
+@pytest.mark.parametrize(("evidence", "wanted", "row"), [("cs-02", 0, "K19_unwanted"), ("cs-16", 1, "K23_side"), ("cs-02", 2, "K23_side")])
+def test_the_side_without_a_spur_is_told_for_the_spring(rulebook: Rulebook, evidence: str, wanted: int, row: str) -> None:
+    """cs-02: some growers keep no spur, and a watershoot is kept where one is lacking; cs-16: without a spur arms creep outwards."""
+    canes = [{"cane_side": "left"}, {"cane_side": "right"}, {"cane_side": "left", "cane_base_below_wire_cm": 16}]
+    answer = choose(rulebook, *canes, canes_wanted_per_vine=2, renewal_spurs_wanted=wanted)
+    told = next(one for one in answer["reasons"] if one["table"] == "renewal_wood")
+    assert told["row"] == row and evidence in told["sources"] and len(laid(answer)) == 2
+    assert ("lowest shoot of a laid cane" if wanted == 0 else "on the side that has none") in " ".join(one.get("spring", "") for one in answer["work"])
+
+
+def test_a_vine_of_thin_wood_is_cut_back_and_not_stripped(rulebook: Rulebook) -> None:
+    """Y02-pencil-rule: what is thinner than a pencil is cut back to two buds; the vine is never left without a node."""
+    (buds,) = [number for number in prints(rulebook, "Y02-pencil-rule") if number == 2]
+    for cane in ({"cane_diameter_mm": 6}, {"cane_section": "flat"}):
+        answer = choose(rulebook, cane, cane)
+        assert laid(answer) == [] and set(spurs(answer)) == {buds} and "Nothing better stands" in " ".join(answer["notes"])
+    dead = choose(rulebook, {"cane_green": False}, {"cane_diameter_mm": 6, "cane_damage": "cracked_base"})
+    assert spurs(dead) == [] and "bud at its base" in " ".join(dead["steps"])
+
+
 def test_weak_wood_is_cut_to_two_or_three_spurs_of_two_nodes(rulebook: Rulebook) -> None:
     """Y11-weak-trunk-renewal: two or three two-node spurs force stronger canes."""
     outputs = rulebook.evidence["Y11-weak-trunk-renewal"].outputs

@@ -11,6 +11,7 @@ from tests.published.vines import of_those, outcome, printed
 SOUND = {
     "stain_reach": "none",
     "arms_with_signs": "none",
+    "signs_seen_when": "in_leaf",
     "present_structure": "spur_cordon",
     "sound_cordon_pct": 95,
     "spur_positions_missing_pct": 5,
@@ -62,6 +63,15 @@ def test_one_arm_or_the_trunk(rulebook: Rulebook, evidence: str, arms: str, answ
     action = dict(zip((1, 2), printed(rulebook, "cr-02")["action"], strict=True))[1 if arms == "one" else 2]
     assert action == answer and set(printed(rulebook, "D24-surgery-decision")) == {"n==1", "n>1", "lower_trunk"}
     assert renewal(rulebook, arms_with_signs=arms) == {"retrain cordon": "replace_arm"}.get(answer, "new_trunk")
+
+
+@pytest.mark.parametrize(("when", "stain", "answer"), [("dormant", "none", "keep"), ("in_leaf", "none", "replace_arm"), ("dormant", "arm", "replace_arm"), ("dormant", "not_cut", "replace_arm")])
+def test_dead_spurs_alone_over_clean_faces_cost_no_arm(rulebook: Rulebook, when: str, stain: str, answer: str) -> None:
+    """cr-02: the sign is dead spurs and sick shoots; shoots show in leaf alone, so an arm that is clean in every face is marked and looked at again."""
+    assert "dead spurs, sick shoots" in " ".join(rulebook.evidence["cr-02"].statement.split())
+    facts = of_those(rulebook, "structure_renewal", SOUND | {"arms_with_signs": "one", "signs_seen_when": when, "stain_reach": stain, "clean_trunk_cm": 60})
+    found = compute(rulebook, "structure_renewal", facts)
+    assert found["outcome"] == answer and any("early summer" in one for one in found["also"]) == (answer == "keep")
 
 
 def test_retraining_takes_about_two_years(rulebook: Rulebook) -> None:
@@ -244,6 +254,21 @@ def test_the_head_comes_below_the_wire_before_canes(rulebook: Rulebook, evidence
     """hg-01: the head sits 10 to 13 cm below the wire."""
     assert change(rulebook, "to_canes", head_below_wire_cm=below) == answer
     assert {10.0, 13.0} <= set(numbers_in(first(rulebook, "change_over", "canes_new_head").do)) & prints(rulebook, "hg-01")
+
+
+@pytest.mark.parametrize(("evidence", "low", "answer"), [("hg-01", "yes", "canes_new_head"), ("hg-01", "no", "canes_hold_shoot")])
+def test_a_head_at_the_wire_comes_first_though_there_is_no_cane(rulebook: Rulebook, evidence: str, low: str, answer: str) -> None:
+    """hg-01: canes grown at a head level with the wire would stand up from it; a spur on the low cane needs no cane to lay."""
+    assert evidence in [cite.id for cite in row(rulebook, "change_over", "B11_low").cites]
+    assert change(rulebook, "to_canes", head_below_wire_cm=0, low_shoot=low, **NO_CANE) == answer
+    assert change(rulebook, "to_canes", **NO_CANE) == "canes_grow"
+
+
+@pytest.mark.parametrize(("canes", "answer"), [(1, "spurs_by_side"), (2, "spurs_by_side"), (3, "spurs_now")])
+def test_one_cane_makes_one_arm(rulebook: Rulebook, canes: int, answer: str) -> None:
+    """cr-01: plan ahead, and hold a shoot at the head; with canes for one side the other is laid when its cane has grown."""
+    assert change(rulebook, "to_spurs", good_canes_per_vine=canes) == answer
+    assert "shoot at the head" in told(rulebook, "change_over", "spurs_by_side").spring and "at the head" in rulebook.evidence["cr-01"].statement
 
 
 def test_cuts_that_count_as_large_are_named(rulebook: Rulebook) -> None:
