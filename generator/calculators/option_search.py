@@ -14,8 +14,6 @@ from generator.calculators.layout_records import CANE, LONG_SPURS, SPUR, SPURS_W
 from generator.calculators.option_records import LONG_SPURS_WITH_CANES, Asked, LayoutOption, Limits, Weighed
 from generator.calculators.option_scores import option_of, score_of, scored, weighed
 
-LONG_FAMILIES: int = 3
-
 
 @dataclass(frozen=True)
 class Candidate:
@@ -63,11 +61,12 @@ def candidates(asked: Asked, limits: Limits) -> list[Candidate]:
     """Every layout that is tried, family by family."""
     inputs = asked.layout
     found = [Candidate(0, lay_spurs(inputs, limits.layout, SPUR, int(limits.layout.nodes_per_spur_most), True, []))]
-    found = found + longer_alike(asked, limits, 1, []) + long_among_short(asked, limits, 2, [])
-    family = LONG_FAMILIES
+    family = 2
+    found = found + longer_alike(asked, limits, 1, []) + long_among_short(asked, limits, family, [])
     for canes in range(1, int(limits.layout.canes_beside_spurs) + 1):
-        found = found + beside_spurs(asked, limits, family, canes)
+        found = found + beside_spurs(asked, limits, family + 1, canes)
         family = family + 2
+    family = family + 1
     found.append(Candidate(family, lay_new_arm(inputs, limits.layout)))
     most = int(limits.canes_tried)
     if inputs.canes_wanted_per_vine.ok:

@@ -14,7 +14,7 @@ VINE = {
 
 
 def test_the_page_ranks_as_the_command_does(page, served, rulebook):
-    """Every layout that can be built with its place, its headline, a drawing and its reasons, in the same order; the others are folded."""
+    """Every layout that can be built with its place, its headline, both drawings and its reasons, in the same order; the others are folded."""
     asked = []
     page.on("request", lambda request: asked.append(request.url))
     page.goto(served + PAGE)
@@ -25,8 +25,11 @@ def test_the_page_ranks_as_the_command_does(page, served, rulebook):
     given = compute(rulebook, "layout_options", VINE)["options"]
     built = [option for option in given if option["built"]]
     shown = page.locator(".option")
-    assert shown.count() == page.locator(".option svg[role=img]").count() == len(built) > 1
+    assert 2 * shown.count() == page.locator(".option svg[role=img]").count() == 2 * len(built) > 2
     assert shown.locator(".says").all_inner_texts() == [f"{place}. {one['layout']['headline']['text']}" for place, one in enumerate(built, 1)]
+    for one, option in zip(shown.all(), built, strict=True):
+        before, after = one.locator("figcaption").all_inner_texts()
+        assert f"About {option['cuts']} cuts on a vine." in before and after.startswith("After pruning.")
     assert shown.first.locator("li").all_inner_texts() == [reason["text"] for reason in built[0]["reasons"]]
 
 
