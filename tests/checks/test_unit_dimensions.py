@@ -15,6 +15,7 @@ US = {
     "lb/ft": "pound / foot",
     "per ft": "1 / foot",
     "per acre": "1 / (43560 * foot**2)",
+    "h/acre": "hour / (43560 * foot**2)",
     "ft/acre": "foot / (43560 * foot**2)",
 }
 
