@@ -150,7 +150,7 @@ Guide.page.cards = (function () {
     const made = part("card", el("div", { "class": "board" }, [
       part("title", el("p", { "class": "place" })),
       ...data.columns.slice(0, data.shown).map(field),
-      data.columns.length > data.shown ? el("details", { "class": "more" }, [el("summary", {}, ["More about this " + noun])].concat(data.columns.slice(data.shown).map(field))) : null
+      data.columns.length > data.shown ? el("details", { "class": "more" }, [page.handle("More about this " + noun)].concat(data.columns.slice(data.shown).map(field))) : null
     ]));
     made.addEventListener("change", (event) => {
       const column = data.columns.filter((one) => event.target.name === id(one) || event.target.id === id(one))[0];
