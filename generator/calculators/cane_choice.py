@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from generator.calculators.answer import Reason
 from generator.calculators.cane_judging import KEEP, REJECT, CandidateCane, Judged, Wire, judged, room_for
 from generator.calculators.cane_layout import wire_for
-from generator.calculators.cane_picking import Picked, Wanted, low_one_is_better, pick, served
+from generator.calculators.cane_picking import Picked, Wanted, has_spur, low_one_is_better, pick
 from generator.calculators.cane_words import LEAVE, CaneAnswer, Laid, answers_of, headline_of, notes_of, steps_of, working_of
 from generator.calculators.cane_windows import Windows, windows_of
 from generator.calculators.facts import Maybe
@@ -98,7 +98,7 @@ def cane_choice(inputs: CaneChoiceInputs, values: CaneChoiceValues) -> CaneChoic
     tables = values.tables
     most = inputs.nodes_per_cane_wanted.number if inputs.nodes_per_cane_wanted.ok else values.nodes_per_cane_most
     length = wire_for(inputs.canes_wanted_per_vine, mm(inputs.vine_spacing_m), mm(inputs.tip_gap_m))
-    wire = Wire(length, inputs.head_below_wire_cm, inputs.internode_cm, inputs.dead_primary_pct.number, most, min(most, values.nodes_per_cane_poor))
+    wire = Wire(length, inputs.head_below_wire_cm, inputs.internode_cm, inputs.dead_primary_pct.number, most, min(most, values.nodes_per_cane_poor), math.floor(values.nodes_per_renewal_spur))
     canes = [judged(tables, place + 1, cane, wire) for place, cane in enumerate(inputs.rows)]
     danger = given_yes(given(no_facts(), "spring_frost_risk", float(inputs.spring_frost_risk)), "severe_winters", inputs.severe_winters)
     reserve = ask(tables, "reserve_cane_left", danger)
@@ -117,7 +117,7 @@ def told_of(tables: list[Table], inputs: CaneChoiceInputs, canes: list[Judged], 
     laid = given(given(no_facts(), "canes_laid", float(len(picked.laid))), "canes_short", float(wanted.canes - len(picked.laid)))
     spurs = given(no_facts(), "renewal_spurs_wanted", float(wanted.spurs))
     spurs = given(spurs, "renewal_spurs_chosen", float(len(picked.spurs)))
-    spurs = given(spurs, "canes_without_spur", float(len([k for k in picked.laid if not served(canes, picked.spurs, k, wanted)])))
+    spurs = given(spurs, "canes_without_spur", float(len([k for k in picked.laid if not has_spur(canes, picked.spurs, k, wanted)])))
     spurs = given_yes(spurs, "low_cane_is_spur", low_one_is_better(canes, picked))
     marked = ask(tables, "marked_vine", given_yes(no_facts(), "vine_marked", inputs.vine_marked))
     told = [marked, ask(tables, "cane_shortage", given(laid, "spurs_cut", float(len(picked.spurs + picked.others))))]

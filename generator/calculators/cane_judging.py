@@ -24,6 +24,7 @@ REJECT: str = "reject"
 SHORT: str = "short"
 ODD: list[str] = ["slim", "thick", "weak", "over"]
 ALIVE: list[str] = ["sound", "shorten", "spur_only"]
+HAILED: str = "K2_hail"
 LOW_ENOUGH: list[str] = ["right", "low"]
 
 
@@ -49,7 +50,7 @@ class CandidateCane:
 @dataclass(frozen=True)
 class Wire:
     """The wire of one cane (mm, from the trunk), the head under it and the internode (cm) where a cane's own were not measured, the share
-    of dead primaries (%), the most nodes of a ripe cane and of a poorly ripened or slim one."""
+    of dead primaries (%), the most nodes of a ripe cane and of a poorly ripened or slim one, and the nodes of a spur."""
 
     length_mm: int
     head_cm: float
@@ -57,12 +58,13 @@ class Wire:
     dead_primary_pct: float
     most: float
     most_poor: float
+    spur_nodes: int
 
 
 @dataclass(frozen=True)
 class Judged:
     """One cane with its base under the wire (cm), what the tables said of it, its points, the nodes that there is room for on its wire,
-    those it would keep when it is laid, the part of its wire that it fills, and all rows that spoke, the verdict's first."""
+    those it would keep when it is laid (0: no more than a spur, so it is not laid), the part of its wire that it fills, and all rows that spoke, the verdict's first."""
 
     number: int
     cane: CandidateCane
@@ -96,7 +98,7 @@ def judged(tables: list[Table], number: int, cane: CandidateCane, wire: Wire) ->
         reasons = joined(reasons, rank)
     points = math.fsum([reason.weight for reason in rank.reasons])
     nodes = min(cane.cane_ripe_nodes, fit, math.floor(most))
-    return Judged(number, cane, base, verdict, told, points, fit, nodes, fills, length, reasons)
+    return Judged(number, cane, base, verdict, told, points, fit, nodes if nodes > wire.spur_nodes else 0, fills, length, reasons)
 
 
 def facts_of(cane: CandidateCane, base_cm: float, internode_cm: float) -> Facts:
@@ -117,7 +119,7 @@ def room_for(wire_mm: int, base_cm: float, out_cm: float, internode_cm: float) -
 
 
 def can_be_laid(one: Judged) -> bool:
-    """True for a cane that is kept or in reserve and keeps a node when it is laid."""
+    """True for a cane that is kept or in reserve and keeps more nodes than a spur when it is laid."""
     return (one.verdict.outcome == KEEP or one.verdict.outcome == RESERVE) and one.nodes > 0
 
 
@@ -132,8 +134,10 @@ def can_be_spur(one: Judged) -> bool:
 
 
 def last_resort(one: Judged) -> bool:
-    """True for sound wood that is rejected as too thin or for its shape: it is never laid, and is better than a vine without a node."""
-    return one.verdict.outcome == REJECT and one.told[0].outcome in ALIVE
+    """True for wood that is rejected as too thin, for its shape, or for hail beyond its first sound nodes: it is never laid, and is better
+    than a vine without a node."""
+    sound = one.told[0].outcome in ALIVE or (one.told[0].row == HAILED and one.cane.cane_ripe_nodes > 0)
+    return one.verdict.outcome == REJECT and sound
 
 
 def above_wire(one: Judged) -> bool:

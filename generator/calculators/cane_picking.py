@@ -50,6 +50,10 @@ def pick(canes: list[Judged], wanted: Wanted) -> Picked:
             if all(not above_wire(canes[k]) or served(canes, low, k, wanted) for k in laid) and beats(canes, laid, low, best, spurs):
                 best = laid
                 spurs = low
+    for k in best:
+        near = [s for s in range(len(canes)) if s not in best and s not in spurs and stands_in(canes[s], canes[k], wanted)]
+        if len(near) > 0 and len(spurs) < wanted.spurs and not served(canes, spurs, k, wanted):
+            spurs = spurs + lowest_of(canes, near)[:1]
     left = [k for k in range(len(canes)) if k not in best and k not in spurs]
     spare = best_of(canes, [k for k in left if can_be_laid(canes[k])])[:1] if wanted.reserve else []
     rest = [k for k in left if k not in spare and can_be_spur(canes[k])]
@@ -117,19 +121,37 @@ def spurs_for(canes: list[Judged], laid: list[int], wanted: Wanted) -> list[int]
 
 
 def serves(spur: Judged, laid: Judged, wanted: Wanted) -> bool:
-    """True when a cane makes the renewal spur of a laid one: sound, and not on the other side, unless the vine has one cane, which may go
-    either way. It is no higher and no farther out; or, beside good wood, it is nearer to the middle and itself stands low enough."""
+    """True when a cane makes the renewal spur of a laid one: sound and on its side, no higher and no farther out; or, beside good wood, nearer
+    to the middle and itself low enough."""
     one = spur.cane
     other = laid.cane
-    same = wanted.canes == 1 or one.cane_side == other.cane_side or one.cane_side == MIDDLE or other.cane_side == MIDDLE
     under = spur.base_cm >= laid.base_cm and one.cane_base_out_cm <= other.cane_base_out_cm
     nearer = good_wood(laid) and low_enough(spur) and one.cane_base_out_cm < other.cane_base_out_cm
-    return can_be_spur(spur) and same and (under or nearer)
+    return can_be_spur(spur) and beside(spur, laid, wanted) and (under or nearer)
+
+
+def stands_in(spur: Judged, laid: Judged, wanted: Wanted) -> bool:
+    """True when a cane is better than waiting for a watershoot: sound, on the side of the laid one, low enough and no farther out, though it
+    may stand higher."""
+    near = low_enough(spur) and spur.cane.cane_base_out_cm <= laid.cane.cane_base_out_cm
+    return can_be_spur(spur) and beside(spur, laid, wanted) and near
+
+
+def beside(spur: Judged, laid: Judged, wanted: Wanted) -> bool:
+    """True for two canes of one side. Canes from the middle go with either, and where the vine has one cane the spur may stand across."""
+    one = spur.cane.cane_side
+    other = laid.cane.cane_side
+    return wanted.canes == 1 or one == other or one == MIDDLE or other == MIDDLE
 
 
 def served(canes: list[Judged], spurs: list[int], laid: int, wanted: Wanted) -> bool:
     """True when one of the spurs makes the renewal spur of a laid cane."""
     return any(serves(canes[s], canes[laid], wanted) for s in spurs)
+
+
+def has_spur(canes: list[Judged], spurs: list[int], laid: int, wanted: Wanted) -> bool:
+    """True when one of the spurs makes the renewal spur of a laid cane, or stands in for it."""
+    return served(canes, spurs, laid, wanted) or any(stands_in(canes[s], canes[laid], wanted) for s in spurs)
 
 
 def lowest_of(canes: list[Judged], places: list[int]) -> list[int]:

@@ -112,7 +112,7 @@ def steps_of(laid: Laid, wanted: int, crop: Maybe) -> list[Say]:
     for told in laid.told:
         if told.action != "" and told.outcome != LEAVE and told.table != MARK:
             steps.append(Say("answers.also", [], [told.action]))
-    if crop.ok:
+    if crop.ok and crop.number > 0.0:
         steps.append(Say("cane_choice.crop", [float(len(picked.laid)), float(wanted), crop.number], []))
     return steps
 

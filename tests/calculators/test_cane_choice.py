@@ -44,3 +44,20 @@ def test_one_cane_may_have_its_spur_on_the_other_side(rulebook):
     """The vine has one cane, which goes either way, so a good low cane across the head is its spur and is not cut off."""
     left, right = {"cane_side": "left", "cane_base_below_wire_cm": 8}, {"cane_side": "right", "cane_base_below_wire_cm": 16}
     assert [one["use"] for one in choose(rulebook, left, right, canes_wanted_per_vine=1)["canes"]] == ["lay", "spur"]
+
+
+def test_a_cane_with_room_for_a_spur_is_not_laid(rulebook):
+    """Far out on close vines a cane has room for one or two nodes: laid it would be no more than a spur, so it makes one."""
+    near = {"vine_spacing_m": 0.8, "canes_wanted_per_vine": 2}
+    for out, used in ((10, "lay"), (20, "spur")):
+        answer = choose(rulebook, {"cane_base_out_cm": out, "cane_side": "left"}, **near)
+        assert [one["use"] for one in answer["canes"]] == [used], answer["steps"]
+
+
+def test_a_sound_cane_at_the_right_height_is_no_worse_than_a_watershoot(rulebook):
+    """The laid cane is the lower one; a short one beside it that stands right is its spur all the same, and is not cut off for a shoot to come."""
+    low, short = {"cane_base_below_wire_cm": 16}, {"cane_base_below_wire_cm": 8, "cane_ripe_nodes": 4}
+    answer = choose(rulebook, low, short, canes_wanted_per_vine=1)
+    assert [one["use"] for one in answer["canes"]] == ["lay", "spur"] and "watershoot" not in springs(answer)
+    near_wire = choose(rulebook, low, short | {"cane_base_below_wire_cm": 2}, canes_wanted_per_vine=1)
+    assert near_wire["canes"][1]["use"] == "off" and "watershoot" in springs(near_wire)

@@ -303,7 +303,7 @@ def test_the_side_without_a_spur_is_told_for_the_spring(rulebook: Rulebook, evid
 def test_a_vine_of_thin_wood_is_cut_back_and_not_stripped(rulebook: Rulebook) -> None:
     """Y02-pencil-rule: what is thinner than a pencil is cut back to two buds; the vine is never left without a node."""
     (buds,) = [number for number in prints(rulebook, "Y02-pencil-rule") if number == 2]
-    for cane in ({"cane_diameter_mm": 6}, {"cane_section": "flat"}):
+    for cane in ({"cane_diameter_mm": 6}, {"cane_section": "flat"}, {"cane_damage": "hail_half", "cane_ripe_nodes": 5}):
         answer = choose(rulebook, cane, cane)
         assert laid(answer) == [] and set(spurs(answer)) == {buds} and "Nothing better stands" in " ".join(answer["notes"])
     dead = choose(rulebook, {"cane_green": False}, {"cane_diameter_mm": 6, "cane_damage": "cracked_base"})
