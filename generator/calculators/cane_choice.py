@@ -98,7 +98,9 @@ def cane_choice(inputs: CaneChoiceInputs, values: CaneChoiceValues) -> CaneChoic
     tables = values.tables
     most = inputs.nodes_per_cane_wanted.number if inputs.nodes_per_cane_wanted.ok else values.nodes_per_cane_most
     length = wire_for(inputs.canes_wanted_per_vine, mm(inputs.vine_spacing_m), mm(inputs.tip_gap_m))
-    wire = Wire(length, inputs.head_below_wire_cm, inputs.internode_cm, inputs.dead_primary_pct.number, most, min(most, values.nodes_per_cane_poor), math.floor(values.nodes_per_renewal_spur))
+    poor = min(most, values.nodes_per_cane_poor)
+    on_spur = math.floor(values.nodes_per_renewal_spur)
+    wire = Wire(length, inputs.head_below_wire_cm, inputs.internode_cm, inputs.dead_primary_pct.number, most, poor, on_spur)
     canes = [judged(tables, place + 1, cane, wire) for place, cane in enumerate(inputs.rows)]
     danger = given_yes(given(no_facts(), "spring_frost_risk", float(inputs.spring_frost_risk)), "severe_winters", inputs.severe_winters)
     reserve = ask(tables, "reserve_cane_left", danger)
@@ -106,8 +108,8 @@ def cane_choice(inputs: CaneChoiceInputs, values: CaneChoiceValues) -> CaneChoic
     wanted = Wanted(inputs.canes_wanted_per_vine, spurs, math.floor(values.spurs_for_missing_canes), reserve.outcome == LEAVE)
     picked = pick(canes, wanted)
     told = told_of(tables, inputs, canes, picked, wanted, reserve)
-    planned = wanted.canes * min(math.floor(most), room_for(length, wire.head_cm, 0.0, wire.internode_cm)) + spurs * math.floor(values.nodes_per_renewal_spur)
-    laid = Laid(canes, picked, [bend_of(tables, canes[k].nodes, inputs.blind_mid_cane_pct) for k in picked.laid], math.floor(values.nodes_per_renewal_spur), told)
+    planned = wanted.canes * min(math.floor(most), room_for(length, wire.head_cm, 0.0, wire.internode_cm)) + spurs * on_spur
+    laid = Laid(canes, picked, [bend_of(tables, canes[k].nodes, inputs.blind_mid_cane_pct) for k in picked.laid], on_spur, told)
     return result_of(inputs, values, laid, wanted, wire, planned)
 
 

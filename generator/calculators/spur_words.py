@@ -67,7 +67,8 @@ def steps_of(canes: Canes, chosen: Chosen, cuts: CutsTold, by: Cuts, old_mm: May
 def goes(canes: Canes, chosen: Chosen, place: int) -> str:
     """The message for a cane that goes: by itself, with the wood that it stands on, or as one from the arm that is not needed here."""
     if place == LOW:
-        return "spur_position.goes" if canes.told[LOW].outcome == UNSOUND else "spur_position.spare_low"
+        plain = canes.told[LOW].outcome == UNSOUND or chosen.choice.outcome in EMPTY
+        return "spur_position.goes" if plain else "spur_position.spare_low"
     highest = highest_kept(chosen)
     return "spur_position.goes_with_wood" if LOWER <= highest < place else "spur_position.goes"
 

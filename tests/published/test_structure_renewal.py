@@ -65,7 +65,10 @@ def test_one_arm_or_the_trunk(rulebook: Rulebook, evidence: str, arms: str, answ
     assert renewal(rulebook, arms_with_signs=arms) == {"retrain cordon": "replace_arm"}.get(answer, "new_trunk")
 
 
-@pytest.mark.parametrize(("when", "stain", "answer"), [("dormant", "none", "keep"), ("in_leaf", "none", "replace_arm"), ("dormant", "arm", "replace_arm"), ("dormant", "not_cut", "replace_arm")])
+@pytest.mark.parametrize(
+    ("when", "stain", "answer"),
+    [("dormant", "none", "keep"), ("in_leaf", "none", "replace_arm"), ("dormant", "arm", "replace_arm"), ("dormant", "not_cut", "replace_arm")],
+)
 def test_dead_spurs_alone_over_clean_faces_cost_no_arm(rulebook: Rulebook, when: str, stain: str, answer: str) -> None:
     """cr-02: the sign is dead spurs and sick shoots; shoots show in leaf alone, so an arm that is clean in every face is marked and looked at again."""
     assert "dead spurs, sick shoots" in " ".join(rulebook.evidence["cr-02"].statement.split())
