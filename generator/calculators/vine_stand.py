@@ -76,7 +76,9 @@ def stand_told(told: Told, layout: VineLayoutResult) -> Stand:
         arm_mm = min(mm(told.arm_length_m.number), told.space_mm)
     missing = 0
     if on_cordon and told.missing_pct.ok and told.missing_pct.number < PER_CENT:
-        missing = round(float(live) * told.missing_pct.number / (PER_CENT - told.missing_pct.number))
+        gone = float(live) * told.missing_pct.number / (PER_CENT - told.missing_pct.number)
+        # No two positions stand closer than the nodes of the cane that the arm once was.
+        missing = round(min(gone, float(arms * arm_mm // max(1, layout.internode_mm))))
     return Stand(on_cordon or on_head, on_cordon, arms, arm_mm, live, missing, False)
 
 

@@ -145,6 +145,12 @@ def test_missing_positions_come_from_their_share():
     assert (stand.on_cordon, stand.positions, stand.missing) == (True, 10, 2)
 
 
+def test_there_are_no_more_missing_positions_than_an_arm_has_nodes():
+    """All but a hair of the positions missing: no more crosses than two arms of 700 mm have nodes 80 mm apart."""
+    stand = stand_of(facts_of(live_spur_positions_per_vine=10.0, spur_positions_missing_pct=99.9999999999), vine_layout(LAYOUT, LAYOUT_LIMITS))
+    assert stand.missing == 2 * 700 // 80
+
+
 def test_a_head_stays_a_head_whatever_was_counted():
     """Who says head with canes (1) gets no cordon drawn."""
     stand = stand_of(facts_of(live_spur_positions_per_vine=10.0, present_structure=1.0), vine_layout(but(LAYOUT, target="cane"), LAYOUT_LIMITS))

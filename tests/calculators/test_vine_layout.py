@@ -4,7 +4,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from generator.answers.catalogue import catalogue
+from generator.calculators.hand_work import hand_work
 from generator.calculators.vine_layout import vine_layout
+from generator.calculators.wording import worded
 from tests.calculators.cases import LAYOUT, LAYOUT_LIMITS, OPEN, but, ids, some
 
 
@@ -142,3 +145,25 @@ def test_the_only_arm_laid_new_has_no_spurs():
     """One arm, laid new: a cane and its renewal spur, and what they cannot carry is said."""
     result = layout(target="lay_new_arm", nodes=24, cordon_arms=some(1))
     assert result.spurs == [] and result.short_nodes == 24 - result.nodes and "vine_layout.too_few_positions" in ids(result.notes)
+
+
+def test_poorly_ripe_canes_are_kept_short():
+    """Canes that are not well ripe get eight nodes at most, whatever length is wanted, and a note says so; ripe ones are as before."""
+    unripe = canes(nodes=40, vine_spacing_m=2.4, canes_well_ripe=some(0), nodes_per_cane_wanted=some(12))
+    assert max(unripe.canes) <= 8 and unripe.short_nodes == 0 and "vine_layout.unripe" in ids(unripe.notes)
+    ripe = canes(nodes=40, vine_spacing_m=2.4, canes_well_ripe=some(1))
+    assert max(ripe.canes) > 8 and "vine_layout.unripe" not in ids(ripe.notes)
+
+
+@pytest.mark.parametrize(("nodes", "number", "fewer"), [(12, 1, False), (24, 2, True)])
+def test_one_cane_is_not_told_to_become_fewer(rulebook, nodes, number, fewer):
+    """A single cane that leaves wire bare wants longer internodes; only of several could there be fewer and longer ones."""
+    found = canes(nodes=nodes, vine_spacing_m=2.4, canes_wanted_per_vine=some(number))
+    note = next(say for say in found.notes if say.id == "vine_layout.wire_bare")
+    assert len(found.canes) == number and ("fewer" in worded(catalogue(rulebook), note, "si")) == fewer
+
+
+@pytest.mark.parametrize(("arms", "cuts"), [(0, 3), (2, 4), (4, 6)])
+def test_every_arm_that_goes_is_a_cut(arms, cuts):
+    """One cane with its renewal spur: two cuts, and one for the old cane of a head or for each arm of a cordon that is taken away."""
+    assert hand_work(canes(nodes=12, vine_spacing_m=1.1), arms).cuts == cuts

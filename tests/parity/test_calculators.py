@@ -13,10 +13,10 @@ from tests.parity.numbers import signature
 
 NAMES = sorted(path.stem for path in CALCULATORS.glob("*.py") if f"{path.stem.title().replace('_', '')}Inputs" in path.read_text())
 NORMAL, DEEP = 20_000, 100_000
-# Tries up to a hundred layouts and draws some, reckons every bearer again without each cane, asks a dozen tables, or has
+# Tries up to a hundred layouts and draws a dozen twice, reckons every bearer again without each cane, asks a dozen tables, or has
 # answers of many lines: so many times fewer inputs.
 SEARCHES = {
-    "layout_options": 20, "bud_fruitfulness": 10, "balanced_nodes": 10, "vine_balance": 10, "node_number": 5, "nodes_for_yield": 2, "yield_forecast": 2,
+    "layout_options": 80, "bud_fruitfulness": 10, "balanced_nodes": 10, "vine_balance": 10, "node_number": 5, "nodes_for_yield": 2, "yield_forecast": 2,
     "bud_sample_size": 4, "cane_choice": 40, "spur_position": 10,
 }  # fmt: skip
 
