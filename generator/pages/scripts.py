@@ -41,7 +41,7 @@ DRAWN = ["drawing"]
 LOOKS = ["true_size.js"]
 STYLES = ["guide.css", "look.css", "hands.css", "tally.css", "sheet.css"]
 # The ranked layouts: their page's own scripts.
-OPTIONS, RANKED = "layout_options", ["drawing.js", "layout.js"]
+OPTIONS, RANKED = "layout_options", ["drawing.js", "field_card.js", "layout.js"]
 PLAN_SENTENCES, PLAN_WORDS = ["plan.", "node_number."], ["choice.", "term."]
 
 
@@ -245,5 +245,5 @@ def plan_scripts(rulebook: Rulebook) -> dict[str, str]:
         "behind": behind(rulebook, PLAN),
         "onward": onward(rulebook, rulebook.decisions[DECISION], ""),
     }
-    answer = [sums(PLAN, INFLUENCE), asset("drawing.js"), asset("plan.js"), "Guide.page.plan();\n"]
+    answer = [sums(PLAN, INFLUENCE), asset("drawing.js"), asset("field_card.js"), asset("plan.js"), "Guide.page.plan();\n"]
     return halves("plan", data, [asset("plan_form.js")], answer, "Guide.page.planForm();")

@@ -1,5 +1,6 @@
 """The page of ranked layouts: its sums come with the first answer, and it shows what the command gives."""
 
+import re
 from gzip import compress
 from urllib.parse import urlencode
 
@@ -31,6 +32,24 @@ def test_the_page_ranks_as_the_command_does(page, served, rulebook):
         before, after = one.locator("figcaption").all_inner_texts()
         assert f"About {option['cuts']} cuts on a vine." in before and after.startswith("After pruning.")
     assert shown.first.locator("li").all_inner_texts() == [reason["text"] for reason in built[0]["reasons"]]
+
+
+def test_each_layout_prints_as_a_field_card(page, served, rulebook):
+    """On paper stand that layout, its two drawings, its cuts, the cautions' names and room for row, name and day; then the page is as before."""
+    page.add_init_script("window.print = () => {};")
+    page.goto(f"{served}{PAGE}#v=1&{urlencode(VINE)}")
+    page.locator(".option").nth(1).get_by_role("button", name="Print the field card").click()
+    page.emulate_media(media="print")
+    card = page.locator(".field-card")
+    second = [option for option in compute(rulebook, "layout_options", VINE)["options"] if option["built"]][1]
+    text = card.inner_text()
+    assert f"2. {second['layout']['headline']['text']}" in text and f"About {second['cuts']} cuts on a vine." in text
+    assert [reason["text"] for reason in second["reasons"] if reason["text"] not in text] == []
+    assert [name for name in ("Take care: Shears and saws", "Rows", "Name", "Day") if name not in text] == []
+    assert card.locator("svg").count() == 2 and page.locator(".page > *:visible").count() == 1 and not page.locator(".top").is_visible()
+    assert len(re.findall(rb"/Type\s*/Page\b", page.pdf(format="A4"))) == 1
+    page.evaluate("window.dispatchEvent(new Event('afterprint'))")
+    assert card.count() == 0 and page.locator(".option").first.is_visible()
 
 
 def test_what_has_a_usual_figure_waits_folded(page, served, rulebook):

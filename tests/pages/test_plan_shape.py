@@ -1,5 +1,7 @@
 """The plan page as an outline, and what of it goes on paper."""
 
+import re
+
 import pytest
 
 
@@ -31,3 +33,20 @@ def test_what_only_the_screen_needs_stays_off_paper(plan, text):
     assert place.is_visible()
     plan.emulate_media(media="print")
     assert not place.is_visible() and plan.locator("#headline").is_visible()
+
+
+def test_the_crew_gets_a_card(plan):
+    """One side of paper: block, number, the vine before and after with its cuts, what to do with the form, the nodes and where they go."""
+    shown = plan.locator("#answer")
+    wanted = [shown.locator("#headline").inner_text()]
+    wanted += shown.locator(".part", has=plan.locator("a[href='s/lay_out.html']")).locator(".says, li").all_inner_texts()[:2]
+    wanted += [text for text in shown.locator(".part li").all_inner_texts() if text.startswith(("Vine by vine", "Tell them"))]
+    plan.evaluate("window.print = () => {}")
+    plan.get_by_role("button", name="Print the field card").click()
+    plan.emulate_media(media="print")
+    card = plan.locator(".field-card")
+    assert [text for text in wanted if text not in card.inner_text()] == [] and "cuts on a vine" in card.inner_text()
+    assert card.locator("svg").count() == 2 and not plan.locator("#headline").is_visible() and card.locator("details, button").count() == 0
+    assert len(re.findall(rb"/Type\s*/Page\b", plan.pdf(format="A4"))) == 1
+    plan.evaluate("window.dispatchEvent(new Event('afterprint'))")
+    assert card.count() == 0

@@ -32,13 +32,13 @@ Guide.page.drawing = (function () {
     return made;
   }
 
-  // The figure of a drawing; null when there is nothing to draw.
-  function figure(drawing, word) {
+  // The figure of a drawing; null when there is nothing to draw. With ids its caption has those sentences alone; its description has all.
+  function figure(drawing, word, ids) {
     if (drawing.shapes.length === 0) { return null; }
     const el = Guide.page.el;
     return el("figure", { "class": "drawing" }, [
       element(tree(drawing, word)),
-      el("figcaption", {}, [drawing.describe.map(word).join(" ")])
+      el("figcaption", {}, [drawing.describe.filter((say) => !ids || ids.indexOf(say.id) >= 0).map(word).join(" ")])
     ]);
   }
 

@@ -5,15 +5,11 @@ Guide.page.ranked = function (result) {
   const el = page.el;
   const show = page.show;
 
-  // A drawing with the short caption of those sentences that the reasons do not say; its description says them all. How it is to be read is said once.
-  function drawn(drawing, ids) {
-    const figure = page.drawing.figure(drawing, show.word);
-    if (figure) { figure.lastChild.textContent = drawing.describe.filter((say) => ids.indexOf(say.id) >= 0).map(show.word).join(" "); }
-    return figure;
-  }
+  // A drawing whose caption says what the reasons do not; how it is to be read is said once.
+  function drawn(drawing, ids) { return page.drawing.figure(drawing, show.word, ids); }
 
   function built(option, place) {
-    return el("div", { "class": "part option" }, [
+    const made = el("div", { "class": "part option" }, [
       el("p", { "class": "says" }, [(place + 1) + ". " + show.word(option.layout.headline)]),
       el("div", { "class": "beside" }, [
         drawn(result.before[place], (place === 0 ? ["drawing.before"] : []).concat(["drawing.describe_cuts", "drawing.assumed", "drawing.behind"])),
@@ -21,6 +17,8 @@ Guide.page.ranked = function (result) {
       ]),
       show.list("ul", option.reasons.map(show.word))
     ]);
+    made.appendChild(page.fieldCard("Field card", () => [made]));
+    return made;
   }
 
   function other(option) {

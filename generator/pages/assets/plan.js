@@ -1,6 +1,9 @@
 // The answer of the plan: all facts in, the whole plan out, part by part; the same data as the command line prints.
 Guide.page.plan = function () {
   "use strict";
+  const CARD = ["choose_system", "node_number", "lay_out"];
+  const TELL = ["plan.three_kinds", "plan.tell_apart"];
+  const CAPTION = ["drawing.before", "drawing.describe_cuts", "drawing.assumed", "drawing.after", "drawing.behind"];
   const page = Guide.page;
   const data = page.data;
   const el = page.el;
@@ -87,8 +90,8 @@ Guide.page.plan = function () {
     ].concat(rests(part, facts)))] : [], [more]));
   }
 
-  function drawing(title, drawn) {
-    const figure = page.drawing.figure(drawn, show.word);
+  function drawing(title, drawn, ids) {
+    const figure = page.drawing.figure(drawn, show.word, ids);
     return figure && el("div", {}, [el("h3", {}, [title]), figure]);
   }
 
@@ -136,17 +139,29 @@ Guide.page.plan = function () {
     document.getElementById("print").onclick = function () { window.print(); };
   }
 
+  // For the crew: what to do with the form, how to tell weak and strong vines, and where the nodes go; not why.
+  function forCrew(parts) {
+    const named = (part) => part.notes.filter((say) => part.stage !== "node_number" || TELL.indexOf(say.id) >= 0);
+    return parts.filter((part) => CARD.indexOf(part.stage) >= 0 && (part.stage !== "node_number" || named(part).length)).map((part) => {
+      const says = part.stage === "node_number" ? null : el("p", { "class": "says" }, [show.word(part.headline)]);
+      return el("div", { "class": "part" }, [says, show.list("ul", named(part).map(show.word))]);
+    });
+  }
+
   page.answer = function (all, fragment, headline, rest) {
     const plan = Guide.block_plan.block_plan(all.facts, data.values, data.tables);
     const facts = Guide.plan_fruit.with_fruit(all.facts, data.values, plan.parts.slice(0, 1));
     const found = picked(plan.parts);
     const later = el("details", { hidden: "" }, []);
     const most = el("section", {}, []);
+    const where = all.texts.block_name ? el("p", { "class": "where" }, ["Block: " + all.texts.block_name]) : null;
+    const vine = (ids) => el("div", { "class": "beside" }, [drawing("Before", plan.before, ids), drawing("After", plan.drawing, ids)]);
     headline.textContent = show.word(plan.headline);
     page.fill(rest, [
-      all.texts.block_name ? el("p", { "class": "where" }, ["Block: " + all.texts.block_name]) : null,
+      where,
       plan.ask_next === "" ? null : el("p", { "class": "print-not" }, [ask(plan.ask_next)]),
-      el("div", { "class": "beside" }, [drawing("Before", plan.before), drawing("After", plan.drawing)])
+      vine(),
+      plan.drawing.shapes.length ? page.fieldCard("Field card", () => [where, headline, vine(CAPTION)].filter(Boolean).concat(forCrew(plan.parts))) : null
     ].concat(plan.parts.map((part, place) => one(part, place, plan.parts, facts, part.uses.indexOf(data.main) < 0 ? null : later)), [
       most,
       sources(found.sources),
