@@ -35,7 +35,8 @@ def plan(rulebook: Rulebook, block: dict[str, Any]) -> dict:
     cautions: see behind.py}; a fact that was not asked is not there, one that is unknown has no value; every Say in the plan has its
     sentence beside it as `text`.
     """
-    facts = given(rulebook, list(rulebook.facts), block)
+    wanted = plan_facts(rulebook)
+    facts = given(rulebook, [fact for fact in rulebook.facts if fact in wanted or fact in block], block)
     values = values_record(rulebook, PLAN)
     found = calculator_module(PLAN).block_plan(facts.facts, values, plan_tables(rulebook))
     told = with_fruit(facts.facts, values, found.parts[:1])
