@@ -11,7 +11,7 @@ from generator.calculators.facts import ENTERED, NOT_ASKED, UNKNOWN, Facts
 from generator.calculators.guard import faults
 from generator.calculators.specs import FactSpec, with_defaults
 from generator.calculators.wording import worded
-from generator.reading.near import MOST_LISTED, nearest
+from generator.reading.near import nearest
 from generator.reading.rulebook import Rulebook
 
 
@@ -34,13 +34,14 @@ class Given:
     rows: tuple[Any, ...] = ()
 
 
-def given(rulebook: Rulebook, asked: list[str], inputs: dict[str, Any], required: Iterable[str] = ()) -> Given:
+def given(rulebook: Rulebook, asked: list[str], inputs: dict[str, Any], required: Iterable[str] = (), listed: str = "") -> Given:
     """Reads the inputs of the facts that are asked. A value given is entered, `unknown` is unknown, a default is assumed.
+    `listed` says what is allowed where the ids are too many to name.
 
     Raises BadInput with every fault: names that are not asked, values that do not fit, numbers out of range, required facts
     without a value.
     """
-    wrong = [_not_asked(rulebook, name, asked) for name in inputs if name not in asked]
+    wrong = [_not_asked(name, asked, listed) for name in inputs if name not in asked]
     specs = fact_specs(rulebook, asked)
     numbers, texts = [spec for spec in specs if spec.kind != "text"], {}
     facts = Facts([spec.id for spec in numbers], [0.0] * len(numbers), [NOT_ASKED] * len(numbers))
@@ -86,11 +87,10 @@ def _without_value(rulebook: Rulebook, facts: Facts, inputs: dict[str, Any], req
             yield f"{fact}: is missing, this calculator needs it"
 
 
-def _not_asked(rulebook: Rulebook, name: str, asked: list[str]) -> str:
-    """The fault of a name that is not asked here, with the nearest that is; where every fact is asked, how to list them."""
+def _not_asked(name: str, asked: list[str], listed: str) -> str:
+    """The fault of a name that is not asked here, with the nearest that is, or what is allowed."""
     near, name = nearest(name, asked), " ".join(name.split()) or '""'
     meant = f"did you mean {near}?" if near else ""
-    if len(asked) <= MOST_LISTED or len(asked) < len(rulebook.facts):
+    if not listed:
         return f"{name}: is not asked here, {meant or 'allowed are ' + ', '.join(asked)}"
-    listed = f"one of the {len(asked)} facts; `python3 -m generator compute block_plan --describe` lists them"
     return f"{name}: is not asked here, {meant + ' Allowed is' if meant else 'allowed is'} {listed}"

@@ -36,7 +36,8 @@ def plan(rulebook: Rulebook, block: dict[str, Any]) -> dict:
     sentence beside it as `text`.
     """
     wanted = plan_facts(rulebook)
-    facts = given(rulebook, [fact for fact in rulebook.facts if fact in wanted or fact in block], block)
+    listed = f"one of the {len(rulebook.facts)} facts; `python3 -m generator compute block_plan --describe` lists them"
+    facts = given(rulebook, [fact for fact in rulebook.facts if fact in wanted or fact in block], block, listed=listed)
     values = values_record(rulebook, PLAN)
     found = calculator_module(PLAN).block_plan(facts.facts, values, plan_tables(rulebook))
     told = with_fruit(facts.facts, values, found.parts[:1])
